@@ -1,0 +1,89 @@
+// The page's only script: starts the program and, should it fail, says so calmly.
+//
+// The program is dead after a panic, so what a person must still be able to reach
+// then (the plan as last saved) is handed to this file beforehand. Three events on
+// `window`, all CustomEvents:
+//   elbowroom-kept   detail { name, text }   the plan as last saved, as a file
+//   elbowroom-panic  detail text             the panic's message
+//   elbowroom-stopped                        sent from here once the calm page shows
+
+let kept = null;
+let stopped = false;
+
+addEventListener('elbowroom-kept', (event) => {
+  if (!stopped) kept = event.detail;
+});
+
+addEventListener('elbowroom-panic', (event) => {
+  stop('Elbowroom had to stop', 'An error inside the page stopped it. It can go on after a reload.', event.detail);
+});
+
+// A trap that is no Rust panic (out of memory, for one) reaches no panic hook.
+function stopAfterTrap(problem) {
+  if (problem instanceof WebAssembly.RuntimeError) {
+    stop('Elbowroom had to stop', 'An error inside the page stopped it. It can go on after a reload.', problem.message);
+  }
+}
+addEventListener('error', (event) => stopAfterTrap(event.error));
+addEventListener('unhandledrejection', (event) => stopAfterTrap(event.reason));
+
+function element(name, text) {
+  const made = document.createElement(name);
+  made.textContent = text;
+  return made;
+}
+
+function whatWasKept() {
+  if (!kept) {
+    return [element('p', 'Whatever this browser had saved is untouched, and opens again after a reload. Changes of the last second may be missing.')];
+  }
+  const link = element('a', `Download ${kept.name}`);
+  link.href = URL.createObjectURL(new Blob([kept.text], { type: 'application/json' }));
+  link.download = kept.name;
+  const line = document.createElement('p');
+  line.append(link);
+  return [
+    element('p', 'The plan as it was last saved. It opens again after a reload, and can be taken away as a file now.'),
+    line,
+  ];
+}
+
+function stop(title, explanation, message) {
+  // The first report is the cause; later ones are its echoes.
+  if (stopped) return;
+  stopped = true;
+
+  const heading = element('h1', title);
+  heading.tabIndex = -1;
+  const reload = element('button', 'Reload the page');
+  reload.type = 'button';
+  reload.addEventListener('click', () => location.reload());
+  const details = document.createElement('details');
+  details.append(element('summary', 'What the page reported'), element('pre', String(message ?? 'nothing')));
+
+  const page = document.createElement('main');
+  page.className = 'stopped';
+  page.append(
+    heading,
+    element('p', explanation),
+    element('h2', 'What was kept'),
+    ...whatWasKept(),
+    reload,
+    details,
+  );
+  document.body.replaceChildren(page);
+  document.title = `${title} (Elbowroom)`;
+  heading.focus();
+  dispatchEvent(new CustomEvent('elbowroom-stopped'));
+}
+
+try {
+  const { default: start } = await import('./app.js');
+  await start();
+} catch (problem) {
+  stop(
+    'Elbowroom could not start',
+    'The program behind the drawing could not be loaded or run. Check the connection and reload; a browser that is several years old may need an update.',
+    problem?.message ?? problem,
+  );
+}

@@ -1,0 +1,5 @@
+//! The page's worker.
+
+fn main() {
+    elbowroom::web::start_worker();
+}

@@ -1,0 +1,180 @@
+//! The laws that a plan's elbows follow: which formula, at which angle and radius.
+
+use super::{LinearInFriction, idelchik, ito, mitre, mitre_reynolds_factor, rennels};
+use crate::duct::tables::segmented_elbow;
+use crate::source::Reach;
+use crate::units::Angle;
+
+/// Below this turn Rennels' formula gives more than a sharp mitre, so the lesser of both is taken.
+const SMALL_TURN_DEGREES: f64 = 45.0;
+/// Below this turn the loss is scaled straight down to nothing.
+const SLIGHT_TURN_DEGREES: f64 = 10.0;
+/// The tightest smooth bend that Rennels' formula covers, r/D.
+const TIGHTEST_RATIO: f64 = 0.5;
+/// The radii, r/D, and turn that the smooth formula's sources measured.
+const MEASURED_RATIO: core::ops::RangeInclusive<f64> = 0.75..=5.0;
+/// The radii about r/D 1 for which the segmented elbow's estimate was made.
+const SEGMENTED_RATIO: core::ops::RangeInclusive<f64> = 0.9..=1.6;
+/// The state at which the spread of methods is taken: 120 cfm in clean 4 in duct.
+const TYPICAL_REYNOLDS: f64 = 4.3e4;
+const TYPICAL_FRICTION: f64 = 0.025;
+
+/// One elbow's loss, ready to be evaluated at any f and Re: what depends on angle and radius alone
+/// is worked out once.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum ElbowLaw {
+    /// A smooth elbow from 45 deg: Rennels.
+    Smooth(LinearInFriction),
+    /// A smooth elbow under 45 deg: the lesser of Rennels and the mitre, times `scale`; after a 90
+    /// deg turn where a tight elbow turns further than that.
+    SmallTurn {
+        /// Rennels' K of the 90 before it; nought where there is none.
+        quarter: LinearInFriction,
+        /// Rennels' K.
+        bend: LinearInFriction,
+        /// The mitre's K at high Reynolds number.
+        mitre: f64,
+        /// 1 from 10 deg, and down to 0 at none.
+        scale: f64,
+    },
+    /// A segmented elbow: a K of its own for r/D 1, turned to another radius by the ratio of
+    /// Rennels' values, plus the friction of its arc.
+    Segmented {
+        /// Share of the 90 deg K.
+        share: f64,
+        /// Rennels' K of a 90 at this radius.
+        at_radius: LinearInFriction,
+        /// Rennels' K of a 90 at r/D 1.
+        at_one: LinearInFriction,
+        /// Arc length over diameter.
+        arc_ratio: f64,
+    },
+}
+
+impl ElbowLaw {
+    /// The law of a smooth elbow of `angle` (0..180 deg) and centre-line radius over inside
+    /// diameter `radius_ratio`, and whether that is inside the sources' range.
+    ///
+    /// Over 90 deg with r/D under 1 the turn is taken as a 90 and the rest, marked beyond.
+    ///
+    /// ```
+    /// use elbowroom::{duct::elbow::ElbowLaw, units::Angle};
+    /// let (law, _) = ElbowLaw::smooth(Angle::from_degrees(90.0), 1.0);
+    /// assert!((0.35..0.50).contains(&law.loss_coefficient(0.024, 4e4, 0.5)));
+    /// ```
+    pub fn smooth(angle: Angle, radius_ratio: f64) -> (Self, Reach) {
+        let degrees = angle.degrees();
+        let ratio = radius_ratio.max(TIGHTEST_RATIO);
+        let mut reach = if radius_ratio < TIGHTEST_RATIO {
+            Reach::Beyond
+        } else if MEASURED_RATIO.contains(&radius_ratio) {
+            Reach::Within
+        } else {
+            Reach::AtEdge
+        };
+        if degrees < SMALL_TURN_DEGREES {
+            let law = Self::SmallTurn {
+                quarter: LinearInFriction::default(),
+                bend: rennels(angle, ratio),
+                mitre: mitre(angle),
+                scale: (degrees / SLIGHT_TURN_DEGREES).min(1.0),
+            };
+            if degrees < SLIGHT_TURN_DEGREES {
+                reach = reach.max(Reach::AtEdge);
+            }
+            return (law, reach);
+        }
+        if degrees > 90.0 && ratio < 1.0 {
+            let right_angle = Angle::from_degrees(90.0);
+            let before = rennels(right_angle, ratio);
+            let law = match Self::smooth(angle - right_angle, ratio).0 {
+                Self::SmallTurn { bend, mitre, scale, .. } => Self::SmallTurn {
+                    quarter: before,
+                    bend,
+                    mitre,
+                    scale,
+                },
+                Self::Smooth(rest) => Self::Smooth(before + rest),
+                other @ Self::Segmented { .. } => other,
+            };
+            return (law, Reach::Beyond);
+        }
+        (Self::Smooth(rennels(angle, ratio)), reach)
+    }
+
+    /// The law of a segmented elbow, as [`smooth`](Self::smooth) takes its arguments. 45 deg has
+    /// 0.6 of the 90's K, straight between and below; over 90 deg the 90 and the rest.
+    pub fn segmented(angle: Angle, radius_ratio: f64) -> (Self, Reach) {
+        let ratio = radius_ratio.max(TIGHTEST_RATIO);
+        let right_angle = Angle::from_degrees(90.0);
+        let reach = if !SEGMENTED_RATIO.contains(&radius_ratio) {
+            Reach::Beyond
+        } else if angle > right_angle {
+            Reach::AtEdge
+        } else {
+            Reach::Within
+        };
+        let law = Self::Segmented {
+            share: segmented_share(angle.degrees()),
+            at_radius: rennels(right_angle, ratio),
+            at_one: rennels(right_angle, 1.0),
+            arc_ratio: angle.radians() * radius_ratio,
+        };
+        (law, reach)
+    }
+
+    /// K, the loss of total pressure in velocity pressures, at the duct's friction factor `f` and
+    /// `reynolds`. `segmented_k_90` is the K of a 90 deg segmented elbow of r/D 1; smooth elbows
+    /// do not look at it.
+    pub fn loss_coefficient(&self, f: f64, reynolds: f64, segmented_k_90: f64) -> f64 {
+        match *self {
+            Self::Smooth(bend) => bend.at(f),
+            Self::SmallTurn { quarter, bend, mitre, scale } => {
+                let least = bend.at(f).min(mitre * mitre_reynolds_factor(reynolds));
+                quarter.at(f) + scale * least
+            }
+            Self::Segmented {
+                share,
+                at_radius,
+                at_one,
+                arc_ratio,
+            } => segmented_k_90 * share * at_radius.at(f) / at_one.at(f) + f * arc_ratio,
+        }
+    }
+}
+
+fn segmented_share(degrees: f64) -> f64 {
+    let at_45 = segmented_elbow::SHARE_AT_45;
+    if degrees <= 45.0 {
+        at_45 * degrees / 45.0
+    } else if degrees <= 90.0 {
+        at_45 + (1.0 - at_45) * (degrees - 45.0) / 45.0
+    } else {
+        1.0 + segmented_share(degrees - 90.0)
+    }
+}
+
+/// How far the published methods lie from Rennels at this elbow, as factors on its K: the least and
+/// the greatest of Rennels, Ito (from 45 deg and r/D 1) and Idelchik, taken at 120 cfm in clean
+/// 4 in duct. The band of a smooth elbow.
+///
+/// ```
+/// use elbowroom::{duct::elbow::spread_of_methods, units::Angle};
+/// let (low, high) = spread_of_methods(Angle::from_degrees(90.0), 1.0);
+/// assert!(low <= 1.0 && high >= 1.0);
+/// ```
+pub fn spread_of_methods(angle: Angle, radius_ratio: f64) -> (f64, f64) {
+    let ratio = radius_ratio.max(TIGHTEST_RATIO);
+    let (law, _) = ElbowLaw::smooth(angle, ratio);
+    let likely = law.loss_coefficient(TYPICAL_FRICTION, TYPICAL_REYNOLDS, segmented_elbow::K_90.likely);
+    if likely <= 0.0 {
+        return (1.0, 1.0);
+    }
+    let by_ito = (angle.degrees() >= 45.0 && ratio >= 1.0).then(|| ito(angle, ratio, TYPICAL_REYNOLDS));
+    let others = [Some(idelchik(angle, ratio).at(TYPICAL_FRICTION)), by_ito];
+    others
+        .iter()
+        .flatten()
+        .map(|k| k / likely)
+        .fold((1.0, 1.0), |(low, high), factor| (factor.min(low), factor.max(high)))
+}

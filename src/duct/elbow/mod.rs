@@ -1,0 +1,15 @@
+//! Losses of elbows: one file an author or a kind, and the laws that a plan's elbows follow.
+
+mod idelchik;
+mod ito;
+mod law;
+mod linear;
+mod mitre;
+mod rennels;
+
+pub use idelchik::idelchik;
+pub use ito::ito;
+pub use law::{ElbowLaw, spread_of_methods};
+pub use linear::LinearInFriction;
+pub use mitre::{mitre, mitre_reynolds_factor};
+pub use rennels::{RENNELS_SOURCE, rennels};

@@ -1,0 +1,10 @@
+//! The loss formulas of ducts and fittings, each a data sheet, and the tables they rest on.
+//!
+//! Works in the field's plain numbers (Re, f, r/D, K); knows nothing of plans.
+
+pub mod elbow;
+pub mod friction;
+pub mod tables;
+mod velocity_pressure;
+
+pub use velocity_pressure::velocity_pressure;

@@ -1,0 +1,112 @@
+//! Everything that a person can do.
+
+use crate::plan::{CodeChoice, Elbow, ElementId, Exhaust, Flow, NodeId, Plan, Point, Site};
+use crate::units::{Length, UnitSystem};
+
+/// One act of the user.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Action {
+    /// A press on the drawing, with how far off it may still mean a thing.
+    Press {
+        /// Where, m on the plan.
+        at: Point,
+        /// How far off, m on the plan.
+        reach: f64,
+    },
+    /// The pressed pointer moved.
+    Drag {
+        /// Where to.
+        to: Point,
+        /// How near a line must be to catch the corner, m on the plan.
+        reach: f64,
+    },
+    /// The pointer was let go.
+    Release,
+    /// The press is taken back: what it moved returns.
+    Cancel,
+    /// Select an element, or nothing.
+    Select(Option<ElementId>),
+    /// Select the element after (or before) the selected one in run order.
+    SelectNeighbour {
+        /// Toward the termination, or toward the dryer.
+        forward: bool,
+    },
+    /// Move the selected corner.
+    Nudge {
+        /// To the right.
+        right: Length,
+        /// Toward the foot of the sheet.
+        down: Length,
+    },
+    /// Make a bend on the leg that arrives at a node.
+    InsertBend {
+        /// The node that the leg arrives at.
+        leg: NodeId,
+        /// Where; none for the leg's middle.
+        at: Option<Point>,
+    },
+    /// Remove a corner.
+    DeleteBend(NodeId),
+    /// Set the length, corner to corner, of the leg that arrives at a node.
+    SetLegLength {
+        /// The node.
+        node: NodeId,
+        /// The length.
+        length: Length,
+    },
+    /// Set the rise at a node; nought for none.
+    SetRise {
+        /// The node.
+        node: NodeId,
+        /// Up, or with a minus down.
+        rise: Length,
+    },
+    /// Set an elbow.
+    SetElbow {
+        /// Which elbow.
+        element: ElementId,
+        /// What it becomes.
+        elbow: Elbow,
+    },
+    /// Set what moves the air.
+    SetFlow(Flow),
+    /// Set the house's surroundings.
+    SetSite(Site),
+    /// Set the exhaust air.
+    SetExhaust(Exhaust),
+    /// Set the rule set and its reading.
+    SetCode(CodeChoice),
+    /// Set the page's units.
+    SetUnits(UnitSystem),
+    /// Put another plan in place of this one.
+    Open(Box<Plan>),
+    /// Undo a step.
+    Undo,
+    /// Do an undone step again.
+    Redo,
+    /// The drawing's size on the screen, px.
+    Resize {
+        /// Width.
+        width: f64,
+        /// Height.
+        height: f64,
+    },
+    /// Show the whole plan.
+    ShowAll,
+    /// Move the paper, px.
+    Pan {
+        /// To the right.
+        right: f64,
+        /// Down.
+        down: f64,
+    },
+    /// Zoom about a place on the screen, px.
+    Zoom {
+        /// From the drawing's left.
+        x: f64,
+        /// From the drawing's top.
+        y: f64,
+        /// Above 1 to come nearer.
+        factor: f64,
+    },
+}

@@ -1,0 +1,112 @@
+//! The plan's file: versioned JSON, read with bounds and written in a steady order.
+
+use super::{Plan, ValueError, validate};
+use serde::Serialize;
+use serde_json::Value;
+
+const FORMAT: &str = "elbowroom-plan";
+const VERSION: u64 = 1;
+/// Far above any drawn plan, bytes.
+const LARGEST_FILE: usize = 1 << 20;
+
+/// Why a file could not be read. The open plan stays as it is.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{self:?}")]
+pub enum FileError {
+    /// More bytes than a plan can have.
+    TooLarge {
+        /// What it has.
+        bytes: usize,
+        /// The most that is read.
+        limit: usize,
+    },
+    /// Not text in UTF-8.
+    NotText,
+    /// Not JSON.
+    NotJson {
+        /// Line of the fault, from 1.
+        line: usize,
+        /// Column of the fault, from 1.
+        column: usize,
+    },
+    /// JSON, but it does not say that it is a plan.
+    NotAPlan,
+    /// A version that this program does not know.
+    UnknownVersion {
+        /// The version found, as written.
+        found: String,
+        /// The version that is read.
+        known: u64,
+    },
+    /// A field is missing, unknown or of the wrong kind.
+    Field {
+        /// The path to it, such as `run.points[2].x_m`.
+        path: String,
+        /// What the reader of the field says.
+        detail: String,
+    },
+    /// A value lies outside what a plan can hold.
+    Value(ValueError),
+}
+
+/// Reads a plan from the bytes of its file. Any bytes end in a plan or a [`FileError`].
+pub fn read(bytes: &[u8]) -> Result<Plan, FileError> {
+    if bytes.len() > LARGEST_FILE {
+        return Err(FileError::TooLarge {
+            bytes: bytes.len(),
+            limit: LARGEST_FILE,
+        });
+    }
+    let text = core::str::from_utf8(bytes).map_err(|_| FileError::NotText)?;
+    // Some editors put a mark before the text.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let mut value: Value = serde_json::from_str(text).map_err(|error| FileError::NotJson {
+        line: error.line(),
+        column: error.column(),
+    })?;
+    let head = value.as_object_mut().ok_or(FileError::NotAPlan)?;
+    if head.remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
+        return Err(FileError::NotAPlan);
+    }
+    match head.remove("version") {
+        Some(version) if version.as_u64() == Some(VERSION) => {}
+        found => {
+            return Err(FileError::UnknownVersion {
+                found: found.map_or_else(String::new, |found| short(&found.to_string())),
+                known: VERSION,
+            });
+        }
+    }
+    let plan: Plan = serde_path_to_error::deserialize(value).map_err(|error| FileError::Field {
+        path: error.path().to_string(),
+        detail: short(&error.inner().to_string()),
+    })?;
+    validate(&plan).map_err(FileError::Value)?;
+    Ok(plan)
+}
+
+/// The plan as the text of its file.
+pub fn write(plan: &Plan) -> String {
+    #[derive(Serialize)]
+    struct File<'a> {
+        format: &'static str,
+        version: u64,
+        #[serde(flatten)]
+        plan: &'a Plan,
+    }
+    let file = File {
+        format: FORMAT,
+        version: VERSION,
+        plan,
+    };
+    // A plan holds nothing that JSON cannot: no map with odd keys, and `validate` lets no
+    // not-a-number in. An empty text would be refused on reading, so nothing is lost in silence.
+    let mut text = serde_json::to_string_pretty(&file).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+/// At most the first hundred letters: a hostile file must not fill the page.
+fn short(text: &str) -> String {
+    text.chars().take(100).collect()
+}

@@ -1,0 +1,24 @@
+//! The plan: the document that a person draws, its geometry, and its file.
+//!
+//! Holds kinds of duct and fitting as names; knows nothing of physics.
+
+mod bounds;
+mod document;
+mod element;
+mod example;
+mod file;
+mod path;
+mod point;
+mod validate;
+
+pub use bounds::Bounds;
+pub use document::{
+    CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow, Obstacle, Opening,
+    OpeningKind, Plan, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
+};
+pub use element::{ElementId, NodeId, Part};
+pub use example::{blank, example};
+pub use file::{FileError, read, write};
+pub use path::{Bend, Piece, PieceKind, RunPath};
+pub use point::{Heading, Point};
+pub use validate::{Field, ValueError, validate};

@@ -1,0 +1,99 @@
+//! Points and headings on the sheet.
+
+use crate::units::{Angle, Length};
+
+/// A point of the plan: x to the right of the sheet, y toward its foot.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Point {
+    /// To the right, m.
+    pub x: f64,
+    /// Toward the foot of the sheet, m.
+    pub y: f64,
+}
+
+impl Point {
+    /// A point from its two coordinates, m.
+    pub const fn new(x: f64, y: f64) -> Self {
+        Self { x, y }
+    }
+
+    /// The distance to `other`.
+    pub fn distance(self, other: Self) -> Length {
+        Length::from_metres((other.x - self.x).hypot(other.y - self.y))
+    }
+
+    /// The point `distance` away along `heading`.
+    pub fn toward(self, heading: Heading, distance: Length) -> Self {
+        Self::new(
+            self.x + heading.x * distance.metres(),
+            self.y + heading.y * distance.metres(),
+        )
+    }
+
+    /// The point halfway to `other`.
+    pub fn halfway(self, other: Self) -> Self {
+        Self::new(f64::midpoint(self.x, other.x), f64::midpoint(self.y, other.y))
+    }
+
+    /// The heading to `other`; none where the two points are one.
+    pub fn heading_to(self, other: Self) -> Option<Heading> {
+        /// Closer than this, m, two points give no heading.
+        const SAME_POINT: f64 = 1e-9;
+        let (dx, dy) = (other.x - self.x, other.y - self.y);
+        let distance = dx.hypot(dy);
+        (distance > SAME_POINT).then(|| Heading {
+            x: dx / distance,
+            y: dy / distance,
+        })
+    }
+}
+
+/// A direction in the plane, as a vector of length one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Heading {
+    /// Share to the right.
+    pub x: f64,
+    /// Share toward the foot of the sheet.
+    pub y: f64,
+}
+
+impl Heading {
+    /// The heading `turned` clockwise (as seen on the sheet) from the top of the sheet.
+    pub fn clockwise_from_top(turned: Angle) -> Self {
+        let (sine, cosine) = turned.radians().sin_cos();
+        Self {
+            x: sine,
+            y: -cosine,
+        }
+    }
+
+    /// The turn from this heading to `other`, 0..180 deg, whichever way round.
+    pub fn turn_to(self, other: Self) -> Angle {
+        Angle::from_radians(self.cross(other).abs().atan2(self.dot(other)))
+    }
+
+    /// The heading a quarter turn clockwise.
+    pub fn right(self) -> Self {
+        Self {
+            x: -self.y,
+            y: self.x,
+        }
+    }
+
+    /// The opposite heading.
+    pub fn back(self) -> Self {
+        Self {
+            x: -self.x,
+            y: -self.y,
+        }
+    }
+
+    /// Positive when `other` lies clockwise of this heading.
+    pub fn cross(self, other: Self) -> f64 {
+        self.x * other.y - self.y * other.x
+    }
+
+    fn dot(self, other: Self) -> f64 {
+        self.x * other.x + self.y * other.y
+    }
+}

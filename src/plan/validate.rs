@@ -1,0 +1,224 @@
+//! What a plan's values may be. The limits stand here and nowhere else.
+
+use super::Plan;
+use std::collections::BTreeSet;
+
+/// A kind of value, with the least and the greatest that a plan can hold, in the unit of its field
+/// in the file.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Field {
+    /// The least value.
+    pub least: f64,
+    /// The greatest value.
+    pub greatest: f64,
+}
+
+impl Field {
+    /// A coordinate on the sheet, m.
+    pub const COORDINATE: Self = Self::new(-500.0, 500.0);
+    /// A rise, m; a drop is negative.
+    pub const RISE: Self = Self::new(-30.0, 30.0);
+    /// A height above the floor, m.
+    pub const HEIGHT: Self = Self::new(0.0, 30.0);
+    /// The side of a thing in the room, m.
+    pub const SIZE: Self = Self::new(0.01, 100.0);
+    /// A wall's thickness, m.
+    pub const THICKNESS: Self = Self::new(0.005, 2.0);
+    /// A distance along a wall, m.
+    pub const OFFSET: Self = Self::new(0.0, 500.0);
+    /// A duct's inside diameter, m.
+    pub const DIAMETER: Self = Self::new(0.05, 0.5);
+    /// An elbow's centre-line radius, m.
+    pub const RADIUS: Self = Self::new(0.025, 1.5);
+    /// Altitude, m.
+    pub const ALTITUDE: Self = Self::new(-450.0, 5000.0);
+    /// Outdoor temperature, degrees Celsius.
+    pub const OUTDOOR_TEMPERATURE: Self = Self::new(-50.0, 60.0);
+    /// Exhaust temperature, degrees Celsius.
+    pub const EXHAUST_TEMPERATURE: Self = Self::new(-20.0, 100.0);
+    /// Relative humidity, a share.
+    pub const HUMIDITY: Self = Self::new(0.0, 1.0);
+    /// Airflow, m³/s.
+    pub const AIRFLOW: Self = Self::new(0.001, 0.5);
+    /// A turn on the floor, degrees.
+    pub const TURN: Self = Self::new(-360.0, 360.0);
+    /// How many points, walls or other things a plan may have.
+    pub const COUNT: Self = Self::new(0.0, 10_000.0);
+
+    const fn new(least: f64, greatest: f64) -> Self {
+        Self { least, greatest }
+    }
+
+    /// Whether `value` lies inside; a not-a-number does not.
+    pub fn holds(self, value: f64) -> bool {
+        (self.least..=self.greatest).contains(&value)
+    }
+}
+
+/// Which value of a plan cannot be, and what could.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{self:?}")]
+pub enum ValueError {
+    /// A number lies outside its field.
+    OutOfRange {
+        /// The path to it in the file.
+        path: String,
+        /// The number.
+        value: f64,
+        /// What it may be.
+        field: Field,
+    },
+    /// Two things have one id, or an id is empty or overlong.
+    BadId {
+        /// The path to the second.
+        path: String,
+    },
+    /// An opening names a wall that is not there.
+    NoSuchWall {
+        /// The path to the name.
+        path: String,
+    },
+    /// A run needs a point to end at.
+    NoPoints,
+}
+
+/// Checks every value of `plan` against its [`Field`] and every id, and names the first that fails.
+pub fn validate(plan: &Plan) -> Result<(), ValueError> {
+    let mut check = Check::default();
+    check.site(plan);
+    check.room(plan);
+    check.run(plan);
+    check.first.map_or(Ok(()), Err)
+}
+
+#[derive(Default)]
+struct Check {
+    first: Option<ValueError>,
+}
+
+impl Check {
+    fn fail(&mut self, error: ValueError) {
+        self.first.get_or_insert(error);
+    }
+
+    fn value(&mut self, path: &str, value: f64, field: Field) {
+        if !field.holds(value) {
+            self.fail(ValueError::OutOfRange {
+                path: path.to_owned(),
+                value,
+                field,
+            });
+        }
+    }
+
+    #[allow(clippy::cast_precision_loss, reason = "counts are far below 2^52")]
+    fn count(&mut self, path: &str, count: usize) {
+        self.value(path, count as f64, Field::COUNT);
+    }
+
+    fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
+        const LONGEST_ID: usize = 40;
+        let mut seen = BTreeSet::new();
+        for (index, id) in ids.enumerate() {
+            let plain = id
+                .chars()
+                .all(|letter| letter.is_ascii_alphanumeric() || letter == '-' || letter == '_');
+            if id.is_empty() || id.len() > LONGEST_ID || !plain || !seen.insert(id) {
+                self.fail(ValueError::BadId {
+                    path: format!("{list}[{index}].id"),
+                });
+            }
+        }
+    }
+
+    fn site(&mut self, plan: &Plan) {
+        let site = &plan.site;
+        self.value("site.altitude_m", site.altitude.metres(), Field::ALTITUDE);
+        let outdoors = site.outdoor_temperature.celsius();
+        self.value("site.outdoor_temperature_degc", outdoors, Field::OUTDOOR_TEMPERATURE);
+        let humidity = site.outdoor_relative_humidity;
+        self.value("site.outdoor_relative_humidity", humidity, Field::HUMIDITY);
+        let exhaust = &plan.exhaust;
+        let temperature = exhaust.temperature.celsius();
+        self.value("exhaust.temperature_degc", temperature, Field::EXHAUST_TEMPERATURE);
+        self.value("exhaust.relative_humidity", exhaust.relative_humidity, Field::HUMIDITY);
+        if let super::Flow::StatedAirflow { airflow } = plan.flow {
+            let airflow = airflow.cubic_metres_per_second();
+            self.value("flow.airflow_m3_per_s", airflow, Field::AIRFLOW);
+        }
+    }
+
+    fn room(&mut self, plan: &Plan) {
+        self.count("walls", plan.walls.len());
+        self.ids("walls", plan.walls.iter().map(|wall| &*wall.id));
+        for (index, wall) in plan.walls.iter().enumerate() {
+            let ends = [
+                ("from_x_m", wall.from_x_m),
+                ("from_y_m", wall.from_y_m),
+                ("to_x_m", wall.to_x_m),
+                ("to_y_m", wall.to_y_m),
+            ];
+            for (name, value) in ends {
+                self.value(&format!("walls[{index}].{name}"), value, Field::COORDINATE);
+            }
+            let thickness = wall.thickness.metres();
+            self.value(&format!("walls[{index}].thickness_m"), thickness, Field::THICKNESS);
+        }
+        self.count("openings", plan.openings.len());
+        self.ids("openings", plan.openings.iter().map(|opening| &*opening.id));
+        for (index, opening) in plan.openings.iter().enumerate() {
+            if !plan.walls.iter().any(|wall| wall.id == opening.wall) {
+                self.fail(ValueError::NoSuchWall {
+                    path: format!("openings[{index}].wall"),
+                });
+            }
+            let (offset, width) = (opening.offset.metres(), opening.width.metres());
+            self.value(&format!("openings[{index}].offset_m"), offset, Field::OFFSET);
+            self.value(&format!("openings[{index}].width_m"), width, Field::SIZE);
+        }
+        self.count("obstacles", plan.obstacles.len());
+        self.ids("obstacles", plan.obstacles.iter().map(|obstacle| &*obstacle.id));
+        for (index, obstacle) in plan.obstacles.iter().enumerate() {
+            self.value(&format!("obstacles[{index}].x_m"), obstacle.x_m, Field::COORDINATE);
+            self.value(&format!("obstacles[{index}].y_m"), obstacle.y_m, Field::COORDINATE);
+            let (width, depth) = (obstacle.width.metres(), obstacle.depth.metres());
+            self.value(&format!("obstacles[{index}].width_m"), width, Field::SIZE);
+            self.value(&format!("obstacles[{index}].depth_m"), depth, Field::SIZE);
+        }
+        let dryer = &plan.dryer;
+        self.value("dryer.x_m", dryer.x_m, Field::COORDINATE);
+        self.value("dryer.y_m", dryer.y_m, Field::COORDINATE);
+        self.value("dryer.width_m", dryer.width.metres(), Field::SIZE);
+        self.value("dryer.depth_m", dryer.depth.metres(), Field::SIZE);
+        self.value("dryer.turned_deg", dryer.turned.degrees(), Field::TURN);
+        self.value("dryer.outlet_height_m", dryer.outlet_height.metres(), Field::HEIGHT);
+    }
+
+    fn run(&mut self, plan: &Plan) {
+        let run = &plan.run;
+        self.value("run.diameter_m", run.diameter.metres(), Field::DIAMETER);
+        self.fitting("run.outlet", &run.outlet);
+        if run.points.is_empty() {
+            self.fail(ValueError::NoPoints);
+        }
+        self.count("run.points", run.points.len());
+        self.ids("run.points", run.points.iter().map(|point| &*point.id));
+        for (index, point) in run.points.iter().enumerate() {
+            let path = format!("run.points[{index}]");
+            self.value(&format!("{path}.x_m"), point.position.x, Field::COORDINATE);
+            self.value(&format!("{path}.y_m"), point.position.y, Field::COORDINATE);
+            self.fitting(&path, &point.fitting);
+        }
+    }
+
+    fn fitting(&mut self, path: &str, fitting: &super::Fitting) {
+        let radius = fitting.elbow.radius.metres();
+        self.value(&format!("{path}.elbow.centre_line_radius_m"), radius, Field::RADIUS);
+        if let Some(riser) = &fitting.riser {
+            self.value(&format!("{path}.riser.rise_m"), riser.rise.metres(), Field::RISE);
+            let radius = riser.elbow.radius.metres();
+            let path = format!("{path}.riser.elbow.centre_line_radius_m");
+            self.value(&path, radius, Field::RADIUS);
+        }
+    }
+}

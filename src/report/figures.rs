@@ -1,0 +1,208 @@
+//! Every figure of a plan, joined once: the page, the terminal tool and every file read it here.
+
+use crate::plan::{ElementId, Plan, RuleSetId};
+use crate::rules::{CodeLength, DeductionNote, Doubt, Verdict, code_length};
+use crate::source::{Coefficient, Reach};
+use crate::system::{Assessment, ElementKind, Finding, assess};
+use crate::units::{Airflow, Density, Length, Pressure, Velocity, Viscosity};
+use serde::Serialize;
+
+/// All figures of a plan; as JSON each field's name carries its SI unit.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Figures {
+    /// The totals; none where no air moves.
+    pub totals: Option<Totals>,
+    /// One entry an element, in the order in which the air meets them.
+    pub elements: Vec<ElementFigures>,
+    /// The code length.
+    pub code: CodeFigures,
+    /// What is wrong or doubtful.
+    pub findings: Vec<Finding>,
+}
+
+/// The totals of a run at its operating point, at likely inputs.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Totals {
+    /// At the outlet's density.
+    #[serde(rename = "airflow_m3_per_s")]
+    pub airflow: Airflow,
+    /// Static pressure at the dryer's outlet.
+    #[serde(rename = "back_pressure_pa")]
+    pub back_pressure: Pressure,
+    /// Total pressure at the dryer's outlet.
+    #[serde(rename = "total_pressure_pa")]
+    pub total_pressure: Pressure,
+    /// Velocity pressure in the duct.
+    #[serde(rename = "velocity_pressure_pa")]
+    pub velocity_pressure: Pressure,
+    /// Sum of the elements' losses.
+    #[serde(rename = "loss_pa")]
+    pub loss: Pressure,
+    /// What the weight of the air adds; a warm riser takes off.
+    #[serde(rename = "stack_pa")]
+    pub stack: Pressure,
+    /// Mean velocity in the duct.
+    #[serde(rename = "velocity_m_per_s")]
+    pub velocity: Velocity,
+    /// Reynolds number in the duct.
+    pub reynolds: f64,
+    /// Darcy friction factor of the duct.
+    pub friction_factor: f64,
+    /// Of the exhaust.
+    #[serde(rename = "density_kg_per_m3")]
+    pub density: Density,
+    /// Of the exhaust.
+    #[serde(rename = "viscosity_pa_s")]
+    pub viscosity: Viscosity,
+    /// Straights and arcs together.
+    #[serde(rename = "developed_length_m")]
+    pub developed_length: Length,
+    /// Physical equivalent length of all elements.
+    #[serde(rename = "equivalent_length_m")]
+    pub equivalent_length: Length,
+}
+
+/// One element's figures.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ElementFigures {
+    /// Its name.
+    pub id: ElementId,
+    /// What it is.
+    pub element: ElementKind,
+    /// Along the centre line.
+    #[serde(rename = "developed_length_m")]
+    pub developed_length: Length,
+    /// What it costs in air; none where no air moves.
+    pub air: Option<AirFigures>,
+    /// What the code deducts for it; none for what has no deduction.
+    #[serde(rename = "code_deduction_m")]
+    pub code_deduction: Option<Length>,
+    /// How the code's table was read for it.
+    pub code_notes: Vec<DeductionNote>,
+    /// Whether its angle and radius are inside the loss formula's range.
+    pub reach: Reach,
+}
+
+/// What an element costs in air.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct AirFigures {
+    /// Loss of total pressure.
+    #[serde(rename = "loss_pa")]
+    pub loss: Pressure,
+    /// Share of the sum of losses, 0..1.
+    pub share: f64,
+    /// 1 for the costliest.
+    pub rank: usize,
+    /// The straight rigid duct that would lose as much.
+    #[serde(rename = "equivalent_length_m")]
+    pub equivalent_length: Length,
+    /// What its loss rests on: K of a fitting, or a straight's roughness in m.
+    pub coefficient: Coefficient,
+}
+
+/// The length that the code counts.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct CodeFigures {
+    /// The rule set.
+    pub rule_set: RuleSetId,
+    /// The section of the limit.
+    pub section: &'static str,
+    /// How the path through fittings was read.
+    pub path_through_fittings_counts: bool,
+    /// Length without deductions.
+    #[serde(rename = "measured_length_m")]
+    pub measured: Length,
+    /// Sum of deductions.
+    #[serde(rename = "deductions_m")]
+    pub deductions: Length,
+    /// Length and deductions, set against the limit.
+    #[serde(rename = "length_with_deductions_m")]
+    pub with_deductions: Length,
+    /// The limit.
+    #[serde(rename = "limit_m")]
+    pub limit: Length,
+    /// Limit less length.
+    #[serde(rename = "margin_m")]
+    pub margin: Length,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// What keeps it open.
+    pub doubts: Vec<Doubt>,
+}
+
+/// The figures of `plan`, with the assessment that they came from.
+pub fn figures(plan: &Plan) -> (Figures, Assessment) {
+    let assessment = assess(plan);
+    let code = code_length(plan, &assessment.run, &assessment.findings);
+    let figures = Figures {
+        totals: totals(&assessment),
+        elements: elements(&assessment, &code),
+        code: CodeFigures {
+            rule_set: code.rule_set,
+            section: code.section,
+            path_through_fittings_counts: code.path_through_fittings_counts,
+            measured: code.measured,
+            deductions: code.with_deductions - code.measured,
+            with_deductions: code.with_deductions,
+            limit: code.limit,
+            margin: code.margin,
+            verdict: code.verdict,
+            doubts: code.doubts,
+        },
+        findings: assessment.findings.clone(),
+    };
+    (figures, assessment)
+}
+
+fn totals(assessment: &Assessment) -> Option<Totals> {
+    let (point, ledger) = assessment.working.as_ref()?;
+    let at = point.evaluation;
+    let run = &assessment.run;
+    Some(Totals {
+        airflow: at.airflow,
+        back_pressure: at.back_pressure,
+        total_pressure: at.total_pressure,
+        velocity_pressure: at.velocity_pressure,
+        loss: at.loss,
+        stack: at.stack,
+        velocity: at.velocity,
+        reynolds: at.reynolds,
+        friction_factor: at.friction_factor,
+        density: run.density,
+        viscosity: run.viscosity,
+        developed_length: run.elements.iter().map(|element| element.developed_length).sum(),
+        equivalent_length: ledger.rows.iter().map(|row| row.equivalent_length).sum(),
+    })
+}
+
+fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {
+    let row = |index: usize| {
+        let (_, ledger) = assessment.working.as_ref()?;
+        let row = ledger.rows.get(index)?;
+        Some(AirFigures {
+            loss: row.loss,
+            share: row.share,
+            rank: row.rank,
+            equivalent_length: row.equivalent_length,
+            coefficient: row.coefficient,
+        })
+    };
+    assessment
+        .run
+        .elements
+        .iter()
+        .enumerate()
+        .map(|(index, element)| {
+            let deduction = code.deduction(&element.id);
+            ElementFigures {
+                id: element.id.clone(),
+                element: element.kind,
+                developed_length: element.developed_length,
+                air: row(index),
+                code_deduction: deduction.map(|deduction| deduction.length),
+                code_notes: deduction.map_or_else(Vec::new, |deduction| deduction.notes.clone()),
+                reach: element.reach,
+            }
+        })
+        .collect()
+}

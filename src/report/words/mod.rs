@@ -1,0 +1,107 @@
+//! All text that people read. The other rooms give message keys with typed arguments; here each
+//! language has one file with one exhaustive match, so a missing message does not compile.
+
+mod en;
+mod label;
+
+pub use label::{ActionName, Caution, Label, Refusal};
+
+use crate::plan::{FileError, Flow, RuleSetId};
+use crate::rules::{DeductionNote, Doubt, Verdict};
+use crate::scene::Text;
+use crate::source::{Reach, Standing};
+use crate::system::{ElementKind, Finding};
+use crate::units::{Length, LengthTextError, UnitSystem};
+
+/// The languages that there are words for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Language {
+    /// American English.
+    #[default]
+    English,
+}
+
+/// A message key with its arguments.
+#[derive(Debug, Clone, Copy)]
+pub enum Message<'a> {
+    /// A fixed text of the page.
+    Label(Label),
+    /// A step that can be undone.
+    ActionName(ActionName),
+    /// Why an action was not taken.
+    Refusal(&'a Refusal),
+    /// A caution.
+    Caution(Caution),
+    /// An element of the run: what it is.
+    Element(&'a ElementKind),
+    /// An element of the run: how large it is.
+    ElementSize(&'a ElementKind),
+    /// A text of the drawing.
+    Drawing(&'a Text),
+    /// A remark of the analysis.
+    Finding(&'a Finding),
+    /// A verdict.
+    Verdict(Verdict),
+    /// What keeps a verdict open.
+    Doubt(Doubt),
+    /// How a code's table was read.
+    DeductionNote(DeductionNote),
+    /// The measured length, limit and margin of a length rule.
+    CodeLength {
+        /// Length and deductions.
+        length: Length,
+        /// The limit.
+        limit: Length,
+        /// Limit less length.
+        margin: Length,
+    },
+    /// A rule set by its name.
+    RuleSet(RuleSetId),
+    /// What moves the air.
+    Flow(&'a Flow),
+    /// A source's standing.
+    Standing(Standing),
+    /// Where a value stands against its source's range.
+    Reach(Reach),
+    /// The 10th to 90th percentile of a figure, both as shown.
+    Band {
+        /// 10th percentile.
+        low: &'a str,
+        /// 90th percentile, with its unit.
+        high: &'a str,
+    },
+    /// The new totals, read aloud after a change.
+    NewTotals {
+        /// Airflow as shown.
+        airflow: &'a str,
+        /// Back pressure as shown.
+        back_pressure: &'a str,
+    },
+    /// The costliest element, in a sentence.
+    Dominant {
+        /// What it is.
+        element: &'a ElementKind,
+        /// Its share, 0..1.
+        share: f64,
+        /// Its physical equivalent length.
+        equivalent_length: Length,
+        /// What the code deducts for it.
+        code_deduction: Option<Length>,
+    },
+    /// A typed length that was not understood.
+    LengthText(&'a LengthTextError),
+    /// A typed number that is none.
+    NotANumber {
+        /// What was typed.
+        text: &'a str,
+    },
+    /// A file that could not be read.
+    File(&'a FileError),
+}
+
+/// `message` in `language`, with figures in `units`.
+pub fn say(language: Language, units: UnitSystem, message: Message<'_>) -> String {
+    match language {
+        Language::English => en::text(units, message),
+    }
+}

@@ -1,0 +1,113 @@
+//! International Residential Code 2021, section M1502.4.6.1: length of the exhaust duct.
+
+use super::{Deduction, DeductionNote};
+use crate::plan::ElbowKind;
+use crate::source::{Source, Standing};
+use crate::units::{Angle, Length};
+
+/// The section, as plan sheets reproduce it.
+pub static IRC_2021_SOURCE: Source = Source {
+    title: "International Residential Code, table M1502.4.6.1, as reproduced on plan sheets",
+    edition: "2021",
+    locator: "M1502.4.6.1; rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
+    standing: Standing::Published,
+};
+
+/// 35 ft from the transition duct's connection to the outlet terminal.
+pub const IRC_LENGTH_LIMIT: Length = Length::from_feet(35.0);
+
+/// One row of the table: a centre-line radius and its deductions.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LengthRow {
+    /// Centre-line radius.
+    pub radius: Length,
+    /// Deduction for 45 deg.
+    pub at_45: Length,
+    /// Deduction for 90 deg.
+    pub at_90: Length,
+}
+
+const fn row(radius: f64, at_45: f64, at_90: f64) -> LengthRow {
+    LengthRow {
+        radius: Length::from_inches(radius),
+        at_45: Length::from_inches(at_45),
+        at_90: Length::from_inches(at_90),
+    }
+}
+
+/// Table M1502.4.6.1 by growing radius, in inches. The first row is for mitred (segmented) elbows,
+/// the others for smooth ones.
+pub const IRC_LENGTH_TABLE: [LengthRow; 4] = [
+    row(4.0, 30.0, 60.0),
+    row(6.0, 12.0, 21.0),
+    row(8.0, 12.0, 19.0),
+    row(10.0, 9.0, 18.0),
+];
+
+/// The size that the table is for.
+pub(super) const TABLE_DIAMETER: Length = Length::from_inches(4.0);
+
+/// Sizes that differ by less than this, m, are one size: inches turned into metres and back.
+const SAME_SIZE: f64 = 1e-6;
+/// Angles that differ by less than this, deg, are one angle on a drawing.
+const SAME_ANGLE: f64 = 0.05;
+
+/// The deduction of an elbow.
+///
+/// A segmented elbow of any radius takes the 4 in row. A smooth radius without a row takes the next
+/// smaller; an angle without a column the next larger; over 90 deg, 90 and the rest. Under 4 in the
+/// deduction is at least that of the 4 in row, and the note says so.
+///
+/// ```
+/// use elbowroom::{plan::ElbowKind, rules::irc_deduction, units::{Angle, Length}};
+/// let smooth = irc_deduction(ElbowKind::Smooth, Angle::from_degrees(90.0), Length::from_inches(6.0));
+/// assert!((smooth.length.inches() - 21.0).abs() < 1e-9);
+/// ```
+pub fn irc_deduction(kind: ElbowKind, angle: Angle, radius: Length) -> Deduction {
+    let fits = |row: &LengthRow| radius.metres() >= row.radius.metres() - SAME_SIZE;
+    let mut notes = Vec::new();
+    let row = match kind {
+        ElbowKind::Segmented => IRC_LENGTH_TABLE[0],
+        ElbowKind::Smooth => {
+            let row = IRC_LENGTH_TABLE
+                .iter()
+                .rev()
+                .find(|row| fits(row))
+                .unwrap_or(&IRC_LENGTH_TABLE[0]);
+            if (radius - row.radius).abs().metres() > SAME_SIZE && fits(row) {
+                notes.push(DeductionNote::NextSmallerRadius);
+            }
+            *row
+        }
+    };
+    if !fits(&IRC_LENGTH_TABLE[0]) {
+        notes.push(DeductionNote::AtLeast);
+    }
+    let degrees = angle.degrees();
+    let length = if degrees <= 90.0 + SAME_ANGLE {
+        by_angle(&row, degrees, &mut notes)
+    } else {
+        notes.push(DeductionNote::OverNinety);
+        row.at_90 + by_angle(&row, degrees - 90.0, &mut notes)
+    };
+    Deduction { length, notes }
+}
+
+fn by_angle(row: &LengthRow, degrees: f64, notes: &mut Vec<DeductionNote>) -> Length {
+    let (column, deduction) = if degrees <= 45.0 + SAME_ANGLE {
+        (45.0, row.at_45)
+    } else {
+        (90.0, row.at_90)
+    };
+    if degrees < column - SAME_ANGLE {
+        notes.push(DeductionNote::NextLargerAngle);
+    }
+    deduction
+}
+
+/// Whether the table is for a duct of `diameter`.
+pub(super) fn table_is_for(diameter: Length) -> bool {
+    // A nominal 4 in duct measures from 100 mm to 4 in, as pipe is made.
+    const NOMINAL_SLACK: f64 = 0.002;
+    (diameter - TABLE_DIAMETER).abs().metres() <= NOMINAL_SLACK
+}

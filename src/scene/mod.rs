@@ -1,0 +1,24 @@
+//! Plan and results become a list of marks. The page renders them keyed by id and the exported
+//! drawing writes the same marks; nothing else decides what is drawn.
+//!
+//! Knows neither the page nor paper.
+
+mod mark;
+mod ramp;
+mod room;
+mod run;
+
+pub use mark::{Mark, Role, Shape, Step, Text};
+pub use ramp::{Colour, cividis};
+
+use crate::plan::{Plan, RunPath};
+use crate::system::Ledger;
+
+/// The marks of `plan`, back to front, weighted by `ledger` where there is one.
+pub fn scene(plan: &Plan, ledger: Option<&Ledger>) -> Vec<Mark> {
+    let path = RunPath::of(plan);
+    let mut marks = Vec::new();
+    room::draw(plan, &mut marks);
+    run::draw(plan, &path, ledger, &mut marks);
+    marks
+}

@@ -1,0 +1,225 @@
+//! The run: casing and core of each piece, lengths, ranks and handles.
+
+use super::{Mark, Role, Shape, Step, Text};
+use crate::plan::{Bend, ElementId, Heading, NodeId, Part, Piece, PieceKind, Plan, Point, RunPath};
+use crate::system::{Ledger, LedgerRow};
+use crate::units::Length;
+
+/// How many of the costliest elements carry their rank.
+const RANKED: usize = 3;
+/// Width of the core as a share of the duct, for no loss and for the greatest.
+const CORE_WIDTH: (f64, f64) = (0.28, 0.86);
+
+pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: &mut Vec<Mark>) {
+    let mut drawing = Drawing {
+        diameter: plan.run.diameter,
+        ledger,
+        greatest: ledger
+            .and_then(Ledger::dominant)
+            .map_or(0.0, |row| row.loss.pascals()),
+        cores: Vec::new(),
+        notes: Vec::new(),
+    };
+    let mut casings = Vec::new();
+    for piece in &path.pieces {
+        let Some((shape, middle, aside)) = outline(piece, path, plan.run.diameter) else {
+            continue;
+        };
+        casings.push(Mark {
+            id: format!("casing:{}", piece.id),
+            role: Role::Casing,
+            shape: shape.clone(),
+            width: plan.run.diameter,
+            weight: 0.0,
+            element: Some(piece.id.clone()),
+        });
+        drawing.core(piece, shape, middle, aside);
+    }
+    marks.append(&mut casings);
+    marks.append(&mut drawing.cores);
+    lengths(plan, path, marks);
+    marks.append(&mut drawing.notes);
+    handles(plan, marks);
+}
+
+/// What is gathered while the pieces are walked.
+struct Drawing<'a> {
+    diameter: Length,
+    ledger: Option<&'a Ledger>,
+    greatest: f64,
+    cores: Vec<Mark>,
+    notes: Vec<Mark>,
+}
+
+impl Drawing<'_> {
+    fn row(&self, id: &ElementId) -> Option<&LedgerRow> {
+        self.ledger?.rows.iter().find(|row| row.element.id == *id)
+    }
+
+    fn core(&mut self, piece: &Piece, shape: Shape, middle: Point, aside: Option<Heading>) {
+        let row = self.row(&piece.id);
+        let rank = row.map(|row| row.rank);
+        let weight = match row {
+            Some(row) if self.greatest > 0.0 => (row.loss.pascals() / self.greatest).clamp(0.0, 1.0),
+            _ => 0.0,
+        };
+        let (least, greatest) = CORE_WIDTH;
+        self.cores.push(Mark {
+            id: format!("core:{}", piece.id),
+            role: Role::Core,
+            shape,
+            width: self.diameter * (least + (greatest - least) * weight),
+            weight,
+            element: Some(piece.id.clone()),
+        });
+        if let Some(rank) = rank.filter(|rank| *rank <= RANKED) {
+            self.notes.push(Mark {
+                id: format!("rank:{}", piece.id),
+                role: Role::Rank,
+                shape: Shape::Text {
+                    at: middle,
+                    aside,
+                    text: Text::Rank(rank),
+                },
+                width: Length::ZERO,
+                weight,
+                element: Some(piece.id.clone()),
+            });
+        }
+    }
+}
+
+/// A piece's outline, its middle, and the side on which its rank stands; none where nothing shows.
+fn outline(piece: &Piece, path: &RunPath, diameter: Length) -> Option<(Shape, Point, Option<Heading>)> {
+    match &piece.kind {
+        PieceKind::Straight { length, ends, corners, .. } => {
+            let (from, to) = *ends;
+            if piece.id.part == Part::Riser {
+                let ring = Shape::Circle {
+                    centre: corners.0,
+                    radius: diameter / 2.0,
+                };
+                return Some((ring, corners.0, None));
+            }
+            let heading = from.heading_to(to)?;
+            (*length > Length::ZERO).then(|| {
+                let shape = Shape::Path(vec![Step::Move(from), Step::Line(to)]);
+                (shape, from.halfway(to), Some(heading.right().back()))
+            })
+        }
+        PieceKind::Bend(bend) => Some(bend_outline(bend)),
+        PieceKind::Termination => Some(hood_outline(path, diameter)),
+    }
+}
+
+fn bend_outline(bend: &Bend) -> (Shape, Point, Option<Heading>) {
+    let tangent = bend.tangent();
+    let corner = bend.corner;
+    match (bend.before, bend.after) {
+        (Some(before), Some(after)) => {
+            let from = corner.toward(before, -tangent);
+            let to = corner.toward(after, tangent);
+            let clockwise = before.cross(after) > 0.0;
+            let shape = Shape::Path(vec![
+                Step::Move(from),
+                Step::Arc {
+                    to,
+                    radius: bend.elbow.radius.metres(),
+                    clockwise,
+                },
+            ]);
+            // Outside the bend, on its bisector.
+            let chord = from.heading_to(to).unwrap_or(before);
+            let outward = if clockwise { chord.right().back() } else { chord.right() };
+            (shape, corner, Some(outward))
+        }
+        // An elbow into or out of the vertical shows as the short straight that it is from above.
+        (Some(before), None) => {
+            let from = corner.toward(before, -tangent);
+            (stub(from, corner), from.halfway(corner), Some(before.right()))
+        }
+        (None, Some(after)) => {
+            let to = corner.toward(after, tangent);
+            (stub(corner, to), corner.halfway(to), Some(after.right().back()))
+        }
+        (None, None) => (stub(corner, corner), corner, None),
+    }
+}
+
+fn stub(from: Point, to: Point) -> Shape {
+    Shape::Path(vec![Step::Move(from), Step::Line(to)])
+}
+
+/// The hood: a cap across the duct's end with its flap open; a ring where the run ends upward.
+fn hood_outline(path: &RunPath, diameter: Length) -> (Shape, Point, Option<Heading>) {
+    let (end, heading) = path.end;
+    let Some(out) = heading else {
+        let ring = Shape::Circle {
+            centre: end,
+            radius: diameter * 0.9,
+        };
+        return (ring, end, None);
+    };
+    let side = out.right();
+    let tip = end.toward(out, diameter * 0.8);
+    let shape = Shape::Path(vec![
+        Step::Move(end.toward(side, diameter * 0.75)),
+        Step::Line(tip.toward(side, diameter * 0.35)),
+        Step::Line(tip.toward(side, -diameter * 0.35)),
+        Step::Line(end.toward(side, -diameter * 0.75)),
+        Step::Close,
+    ]);
+    (shape, tip, Some(out))
+}
+
+/// Every leg's length, corner to corner, and every riser's rise.
+fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
+    for piece in &path.pieces {
+        let PieceKind::Straight { corners: (from, to), .. } = &piece.kind else {
+            continue;
+        };
+        let (text, at, aside) = if piece.id.part == Part::Riser {
+            let rise = plan
+                .run
+                .fitting(&piece.id.node)
+                .and_then(|fitting| fitting.riser)
+                .map_or(Length::ZERO, |riser| riser.rise);
+            let up_and_left = Heading::clockwise_from_top(crate::units::Angle::from_degrees(-60.0));
+            (Text::Rise(rise), *from, Some(up_and_left))
+        } else {
+            let aside = from.heading_to(*to).map(Heading::right);
+            (Text::LegLength(from.distance(*to)), from.halfway(*to), aside)
+        };
+        marks.push(Mark {
+            id: format!("length:{}", piece.id),
+            role: Role::Label,
+            shape: Shape::Text { at, aside, text },
+            width: Length::ZERO,
+            weight: 0.0,
+            element: Some(piece.id.clone()),
+        });
+    }
+}
+
+fn handles(plan: &Plan, marks: &mut Vec<Mark>) {
+    let mut before = plan.dryer.outlet();
+    let last = plan.run.points.len().saturating_sub(1);
+    for (index, point) in plan.run.points.iter().enumerate() {
+        let node = NodeId::Point(point.id.clone());
+        let part = if index == last { Part::Termination } else { Part::Elbow };
+        let handle = |id: String, role: Role, at: Point, part: Part| Mark {
+            id,
+            role,
+            shape: Shape::Dot(at),
+            width: Length::ZERO,
+            weight: 0.0,
+            element: Some(ElementId::new(&node, part)),
+        };
+        let middle = before.halfway(point.position);
+        let new_bend = Role::NewBend(node.clone());
+        marks.push(handle(format!("new-bend:{node}"), new_bend, middle, Part::Leg));
+        let corner = Role::Corner(node.clone());
+        marks.push(handle(format!("corner:{node}"), corner, point.position, part));
+        before = point.position;
+    }
+}

@@ -1,0 +1,47 @@
+//! The dryer's blower.
+
+use super::{Draw, Input};
+use crate::duct::tables::blower::STANDARD_DENSITY;
+use crate::units::{Airflow, Density, Pressure};
+
+/// A blower by its static curve at the dryer's outlet: p = p0 (rho/1.2) (1 - (Q/Q0)^n).
+///
+/// Source: the fan laws; the numbers of the default are an assumption (`duct::tables::blower`).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Blower {
+    /// Airflow Q0 at no back pressure.
+    pub free_airflow: Airflow,
+    /// Static rise p0 at no airflow and density 1.2 kg/m³.
+    pub shut_off_pressure: Pressure,
+    /// Exponent n.
+    pub exponent: f64,
+}
+
+impl Blower {
+    /// The assumed blower of a full-size dryer, for one draw of its three inputs.
+    pub fn typical(draw: &Draw) -> Self {
+        let free = draw.value(Input::BlowerFreeAirflow);
+        Self {
+            free_airflow: Airflow::from_cubic_metres_per_second(free),
+            shut_off_pressure: Pressure::from_pascals(draw.value(Input::BlowerShutOffPressure)),
+            exponent: draw.value(Input::BlowerExponent),
+        }
+    }
+
+    /// Static rise at `airflow`, at the blower's `density`; negative beyond the free airflow.
+    ///
+    /// ```
+    /// use elbowroom::{system::{Blower, Draw}, units::{Airflow, Density}};
+    /// let blower = Blower::typical(&Draw::LIKELY);
+    /// let rise = blower.static_rise(
+    ///     Airflow::from_cubic_metres_per_second(0.040),
+    ///     Density::from_kilograms_per_cubic_metre(1.2),
+    /// );
+    /// assert!((rise.pascals() - 240.0).abs() < 1e-9);
+    /// ```
+    pub fn static_rise(&self, airflow: Airflow, density: Density) -> Pressure {
+        let share = (airflow / self.free_airflow).powf(self.exponent);
+        let thin = density.kilograms_per_cubic_metre() / STANDARD_DENSITY;
+        self.shut_off_pressure * (thin * (1.0 - share))
+    }
+}

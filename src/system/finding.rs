@@ -1,0 +1,33 @@
+//! What is wrong or doubtful about a run, beside its figures.
+
+use crate::plan::{ElementId, NodeId};
+use crate::units::Length;
+use serde::Serialize;
+
+/// One remark; the analysis gives its figures all the same.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Finding {
+    /// The elbows at the ends of a straight need more room than it has; it counts as nought long.
+    ElbowsOverlap {
+        /// The straight.
+        element: ElementId,
+        /// By how much they overlap.
+        #[serde(rename = "overlap_m")]
+        overlap: Length,
+    },
+    /// A point lies on the corner before it and is left out.
+    PointsCoincide {
+        /// The point.
+        node: NodeId,
+    },
+    /// Angle or radius lies outside what the loss formula's source covers.
+    OutsideSource {
+        /// The element.
+        element: ElementId,
+    },
+    /// The air is neither laminar nor turbulent here: friction is not determined.
+    TransitionalFlow,
+    /// The blower cannot move air through this run at all.
+    NoAirflow,
+}

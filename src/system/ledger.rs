@@ -1,0 +1,68 @@
+//! The ledger: one row an element in run order, fed to every screen, sheet and file.
+
+use super::{CompiledElement, CompiledRun, Draw, Evaluation};
+use crate::source::Coefficient;
+use crate::units::{Length, Pressure};
+
+/// One element's figures.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LedgerRow {
+    /// The element.
+    pub element: CompiledElement,
+    /// Its loss of total pressure.
+    pub loss: Pressure,
+    /// Its share of the sum of losses, 0..1.
+    pub share: f64,
+    /// 1 for the greatest loss; of two alike the first in the run leads.
+    pub rank: usize,
+    /// The length of straight rigid duct of the run's diameter that loses as much here and now.
+    pub equivalent_length: Length,
+    /// What its loss rests on.
+    pub coefficient: Coefficient,
+}
+
+/// All rows at one airflow.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ledger {
+    /// In the order in which the air meets the elements.
+    pub rows: Vec<LedgerRow>,
+}
+
+impl Ledger {
+    /// The ledger of `run` at the airflow of `evaluation`, with likely inputs.
+    pub fn of(run: &CompiledRun, evaluation: &Evaluation) -> Self {
+        let losses = run.losses_at(evaluation.airflow, &Draw::LIKELY);
+        let sum: Pressure = losses.iter().copied().sum();
+        let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
+        let rows = run
+            .elements
+            .iter()
+            .zip(&losses)
+            .enumerate()
+            .map(|(index, (element, loss))| LedgerRow {
+                element: element.clone(),
+                loss: *loss,
+                share: *loss / sum,
+                rank: rank(&losses, index),
+                equivalent_length: run.diameter * (*loss / per_diameter),
+                coefficient: element.coefficient(evaluation.friction_factor, evaluation.reynolds),
+            })
+            .collect();
+        Self { rows }
+    }
+
+    /// The row with the greatest loss.
+    pub fn dominant(&self) -> Option<&LedgerRow> {
+        self.rows.iter().find(|row| row.rank == 1)
+    }
+}
+
+fn rank(losses: &[Pressure], index: usize) -> usize {
+    let own = losses[index];
+    let ahead = |other: usize, loss: Pressure| loss > own || (loss == own && other < index);
+    1 + losses
+        .iter()
+        .enumerate()
+        .filter(|(other, loss)| ahead(*other, **loss))
+        .count()
+}

@@ -1,0 +1,65 @@
+//! Where the blower's curve and the run's loss meet.
+
+use super::{Blower, CompiledRun, Draw, Driver, Evaluation};
+use crate::numeric::root;
+use crate::units::Airflow;
+use serde::Serialize;
+
+/// The airflow is found to this, m³/s: a two-thousandth of a cfm.
+const TOLERANCE: f64 = 2e-7;
+/// The least airflow that is looked at, as a share of the blower's free airflow.
+const LEAST_SHARE: f64 = 1e-4;
+/// A warm riser may draw more air than the blower's free airflow, up to this many times it.
+const GREATEST_SHARE: f64 = 4.0;
+
+/// A run at the airflow that its driver gives it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OperatingPoint {
+    /// The run there.
+    pub evaluation: Evaluation,
+    /// The blower, unless the airflow was stated.
+    pub blower: Option<Blower>,
+}
+
+/// Why there is no operating point.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error, Serialize)]
+#[error("{self:?}")]
+pub enum OperatingPointError {
+    /// The blower cannot lift what stands against it even at the least airflow.
+    NoAirflow,
+    /// The curves do not meet below the greatest airflow that is looked at.
+    OutOfRange,
+}
+
+/// The operating point of `run` with the inputs of `draw`: the airflow at which the blower's static
+/// rise equals the back pressure, or the stated airflow.
+pub fn operating_point(run: &CompiledRun, draw: &Draw) -> Result<OperatingPoint, OperatingPointError> {
+    let blower = match run.driver {
+        Driver::Stated(airflow) => {
+            return Ok(OperatingPoint {
+                evaluation: run.at(airflow, draw),
+                blower: None,
+            });
+        }
+        Driver::TypicalBlower => Blower::typical(draw),
+    };
+    let free = blower.free_airflow.cubic_metres_per_second();
+    let spare = |airflow: f64| {
+        let airflow = Airflow::from_cubic_metres_per_second(airflow);
+        let rise = blower.static_rise(airflow, run.density);
+        (rise - run.at(airflow, draw).back_pressure).pascals()
+    };
+    let least = free * LEAST_SHARE;
+    if spare(least) <= 0.0 {
+        return Err(OperatingPointError::NoAirflow);
+    }
+    // Almost every run works below the free airflow; only a strong draught needs the wider bracket.
+    let airflow = root(spare, least, free, TOLERANCE)
+        .or_else(|_| root(spare, free, free * GREATEST_SHARE, TOLERANCE))
+        .map_err(|_| OperatingPointError::OutOfRange)?;
+    let airflow = Airflow::from_cubic_metres_per_second(airflow);
+    Ok(OperatingPoint {
+        evaluation: run.at(airflow, draw),
+        blower: Some(blower),
+    })
+}

@@ -1,0 +1,190 @@
+//! How a figure is shown, in US customary units or in SI.
+//!
+//! Rounding happens here and nowhere earlier.
+
+use super::{Airflow, Length, Pressure, Temperature, Velocity};
+use serde::{Deserialize, Serialize};
+
+/// Pascals in one inch of water column at 60 °F, the conventional value of US fan practice
+/// (248.84 Pa; NIST SP 811, table B.8, "inch of water (60 °F)").
+const PASCALS_PER_INCH_OF_WATER: f64 = 248.84;
+/// The finest part of an inch that a tape measure shows and the page prints.
+const PARTS_OF_AN_INCH: i64 = 16;
+
+/// The units of the page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, Default)]
+#[serde(rename_all = "snake_case")]
+pub enum UnitSystem {
+    /// Feet and inches, in. w.c., cfm, fpm, °F.
+    #[default]
+    UsCustomary,
+    /// m, Pa, L/s, m/s, °C.
+    Si,
+}
+
+/// A figure and its unit as text, kept apart so that a table can line the figures up.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Shown {
+    /// The rounded figure.
+    pub figure: String,
+    /// The unit's symbol; empty where the figure carries it already, as feet and inches do.
+    pub unit: &'static str,
+}
+
+impl core::fmt::Display for Shown {
+    fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        if self.unit.is_empty() {
+            out.write_str(&self.figure)
+        } else {
+            write!(out, "{} {}", self.figure, self.unit)
+        }
+    }
+}
+
+fn shown(value: f64, decimals: usize, unit: &'static str) -> Shown {
+    let figure = format!("{value:.decimals$}");
+    // A rounded nought has no sign.
+    let figure = match figure.strip_prefix('-') {
+        Some(rest) if rest.chars().all(|letter| letter == '0' || letter == '.') => rest.to_owned(),
+        Some(rest) => format!("\u{2212}{rest}"),
+        None => figure,
+    };
+    Shown { figure, unit }
+}
+
+impl UnitSystem {
+    /// A length: feet, inches and sixteenths, or metres to the millimetre.
+    pub fn length(self, length: Length) -> Shown {
+        match self {
+            Self::UsCustomary => Shown {
+                figure: feet_and_inches(length),
+                unit: "",
+            },
+            Self::Si => shown(length.metres(), 3, "m"),
+        }
+    }
+
+    /// An equivalent length: one decimal of a foot or of a metre, since no source is finer.
+    pub fn equivalent_length(self, length: Length) -> Shown {
+        match self {
+            Self::UsCustomary => shown(length.feet(), 1, "ft"),
+            Self::Si => shown(length.metres(), 1, "m"),
+        }
+    }
+
+    /// A pressure: in. w.c. to the thousandth, or Pa to the tenth.
+    pub fn pressure(self, pressure: Pressure) -> Shown {
+        match self {
+            Self::UsCustomary => shown(pressure.pascals() / PASCALS_PER_INCH_OF_WATER, 3, "in. w.c."),
+            Self::Si => shown(pressure.pascals(), 1, "Pa"),
+        }
+    }
+
+    /// An airflow: whole cfm, or L/s to the tenth.
+    pub fn airflow(self, airflow: Airflow) -> Shown {
+        let litres_per_second = airflow.cubic_metres_per_second() * 1000.0;
+        match self {
+            Self::UsCustomary => {
+                let cubic_feet = airflow.cubic_metres_per_second() / super::METRES_PER_FOOT.powi(3);
+                shown(cubic_feet * 60.0, 0, "cfm")
+            }
+            Self::Si => shown(litres_per_second, 1, "L/s"),
+        }
+    }
+
+    /// A velocity: whole feet a minute, or m/s to the tenth.
+    pub fn velocity(self, velocity: Velocity) -> Shown {
+        match self {
+            Self::UsCustomary => shown(
+                velocity.metres_per_second() / super::METRES_PER_FOOT * 60.0,
+                0,
+                "fpm",
+            ),
+            Self::Si => shown(velocity.metres_per_second(), 1, "m/s"),
+        }
+    }
+
+    /// A temperature to the whole degree.
+    pub fn temperature(self, temperature: Temperature) -> Shown {
+        match self {
+            Self::UsCustomary => shown(temperature.fahrenheit(), 0, "°F"),
+            Self::Si => shown(temperature.celsius(), 0, "°C"),
+        }
+    }
+
+    /// The airflow that a figure in this system's unit (cfm or L/s) means.
+    pub fn airflow_from(self, figure: f64) -> Airflow {
+        Airflow::from_cubic_metres_per_second(match self {
+            Self::UsCustomary => figure * super::METRES_PER_FOOT.powi(3) / 60.0,
+            Self::Si => figure / 1000.0,
+        })
+    }
+
+    /// The temperature that a figure in this system's unit (°F or °C) means.
+    pub fn temperature_from(self, figure: f64) -> Temperature {
+        match self {
+            Self::UsCustomary => Temperature::from_fahrenheit(figure),
+            Self::Si => Temperature::from_celsius(figure),
+        }
+    }
+}
+
+/// Feet, inches and sixteenths, as a tape measure reads: `12' 6 1/2"`, `0' 3"`.
+#[allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    reason = "a plan is bounded to well under 2^53 sixteenths of an inch"
+)]
+fn feet_and_inches(length: Length) -> String {
+    let sixteenths = (length.inches() * PARTS_OF_AN_INCH as f64).round() as i64;
+    let sign = if sixteenths < 0 { "\u{2212}" } else { "" };
+    let sixteenths = sixteenths.abs();
+    let feet = sixteenths / (12 * PARTS_OF_AN_INCH);
+    let inches = sixteenths / PARTS_OF_AN_INCH % 12;
+    let (mut over, mut under) = (sixteenths % PARTS_OF_AN_INCH, PARTS_OF_AN_INCH);
+    while over > 0 && over % 2 == 0 {
+        over /= 2;
+        under /= 2;
+    }
+    if over == 0 {
+        format!("{sign}{feet}' {inches}\"")
+    } else {
+        format!("{sign}{feet}' {inches} {over}/{under}\"")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn feet_and_inches_read_like_a_tape() {
+        for (inches, text) in [
+            (150.0, "12' 6\""),
+            (3.5, "0' 3 1/2\""),
+            (-7.0625, "\u{2212}0' 7 1/16\""),
+            (11.99, "1' 0\""),
+        ] {
+            let shown = UnitSystem::UsCustomary.length(Length::from_inches(inches));
+            assert_eq!(shown.to_string(), text);
+        }
+    }
+
+    #[test]
+    fn a_rounded_nought_has_no_sign() {
+        let shown = UnitSystem::Si.pressure(Pressure::from_pascals(-0.01));
+        assert_eq!(shown.to_string(), "0.0 Pa");
+    }
+
+    /// 4 in duct: 100 cfm is 1146 fpm (area 0.08727 ft²; derived).
+    #[test]
+    fn cfm_in_a_four_inch_duct() {
+        let airflow = UnitSystem::UsCustomary.airflow_from(100.0);
+        let area = core::f64::consts::PI / 4.0 * 0.1016_f64.powi(2);
+        let velocity = Velocity::from_metres_per_second(airflow.cubic_metres_per_second() / area);
+        assert_eq!(
+            UnitSystem::UsCustomary.velocity(velocity).to_string(),
+            "1146 fpm"
+        );
+    }
+}

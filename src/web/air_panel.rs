@@ -1,0 +1,111 @@
+//! What moves the air, and the site.
+
+use super::field::{LengthField, NumberField};
+use super::store::Store;
+use crate::editor::Action;
+use crate::plan::{Exhaust, Flow, Site};
+use crate::report::words::Label;
+use crate::units::{Temperature, UnitSystem};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlSelectElement;
+
+/// The airflow that stands in the field when it is first stated, m³/s: the present one takes its
+/// place where there is one.
+const FIRST_STATED: crate::units::Airflow = crate::units::Airflow::from_cubic_metres_per_second(0.05);
+
+#[component]
+pub(super) fn AirPanel() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let flow = Memo::new(move |_| store.plan.with(|plan| plan.flow));
+    let is_stated = move || matches!(flow.get(), Flow::StatedAirflow { .. });
+    let chosen = move |event: web_sys::Event| {
+        let list = event.target().and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
+        let stated = list.is_some_and(|list| list.value() == "stated");
+        let present = store.results.with_untracked(|results| results.figures.totals);
+        store.act(Action::SetFlow(if stated {
+            Flow::StatedAirflow {
+                airflow: present.map_or(FIRST_STATED, |totals| totals.airflow),
+            }
+        } else {
+            Flow::TypicalBlower {}
+        }));
+    };
+    view! {
+        <section class="panel" aria-labelledby="air-title">
+            <h2 id="air-title">{store.label(Label::AirAndSite)}</h2>
+            <div class="fields">
+                <div class="field">
+                    <label for="driver">{store.label(Label::AirDriver)}</label>
+                    <select id="driver" on:change=chosen>
+                        <option value="blower" prop:selected=move || !is_stated()>
+                            {store.label(Label::DriverTypicalBlower)}
+                        </option>
+                        <option value="stated" prop:selected=is_stated>
+                            {store.label(Label::DriverStated)}
+                        </option>
+                    </select>
+                </div>
+                <Show when=is_stated>
+                    <StatedAirflow/>
+                </Show>
+                <SiteFields/>
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn StatedAirflow() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let shown = Signal::derive(move || match store.plan.with(|plan| plan.flow) {
+        Flow::StatedAirflow { airflow } => store.units.get().airflow(airflow).figure,
+        Flow::TypicalBlower {} => String::new(),
+    });
+    let set = Callback::new(move |figure: f64| {
+        let airflow = store.units.get_untracked().airflow_from(figure);
+        store.act(Action::SetFlow(Flow::StatedAirflow { airflow }));
+    });
+    view! { <NumberField id="stated-airflow" label=Label::Airflow unit=airflow_unit shown set/> }
+}
+
+#[component]
+fn SiteFields() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let site = move || store.plan.with(|plan| plan.site);
+    let exhaust = move || store.plan.with(|plan| plan.exhaust);
+    let altitude = Signal::derive(move || store.units.get().equivalent_length(site().altitude).to_string());
+    let set_altitude = Callback::new(move |altitude| {
+        let site = store.plan.with_untracked(|plan| plan.site);
+        store.act(Action::SetSite(Site { altitude, ..site }));
+    });
+    let outdoors = Signal::derive(move || degrees(store.units.get(), site().outdoor_temperature));
+    let set_outdoors = Callback::new(move |figure: f64| {
+        let outdoor_temperature = store.units.get_untracked().temperature_from(figure);
+        let site = store.plan.with_untracked(|plan| plan.site);
+        store.act(Action::SetSite(Site { outdoor_temperature, ..site }));
+    });
+    let air = Signal::derive(move || degrees(store.units.get(), exhaust().temperature));
+    let set_air = Callback::new(move |figure: f64| {
+        let temperature = store.units.get_untracked().temperature_from(figure);
+        let exhaust = store.plan.with_untracked(|plan| plan.exhaust);
+        store.act(Action::SetExhaust(Exhaust { temperature, ..exhaust }));
+    });
+    view! {
+        <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=temperature_unit shown=air set=set_air/>
+        <NumberField id="outdoor-temperature" label=Label::OutdoorTemperature unit=temperature_unit shown=outdoors set=set_outdoors/>
+        <LengthField id="altitude" label=Label::Altitude shown=altitude set=set_altitude/>
+    }
+}
+
+fn degrees(units: UnitSystem, temperature: Temperature) -> String {
+    units.temperature(temperature).figure
+}
+
+fn airflow_unit(units: UnitSystem) -> &'static str {
+    units.airflow(FIRST_STATED).unit
+}
+
+fn temperature_unit(units: UnitSystem) -> &'static str {
+    units.temperature(Temperature::from_celsius(0.0)).unit
+}

@@ -1,0 +1,121 @@
+//! The page as a whole.
+
+use super::air_panel::AirPanel;
+use super::code_panel::CodePanel;
+use super::drawing::Drawing;
+use super::header::Header;
+use super::ledger::LedgerPanel;
+use super::panic_report;
+use super::selected_panel::SelectedPanel;
+use super::store::Store;
+use super::totals::{DominantSentence, Totals};
+use crate::plan::Energy;
+use crate::report::words::{Caution, Label, Message};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+/// Puts the page in place of the loading text.
+pub fn start() {
+    panic_report::install();
+    let root = document()
+        .get_element_by_id("app")
+        .and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok());
+    if let Some(root) = root {
+        root.set_inner_html("");
+        mount_to(root, App).forget();
+    }
+}
+
+#[component]
+fn App() -> impl IntoView {
+    let store = Store::new();
+    provide_context(store);
+    view! {
+        <Header/>
+        <Trouble/>
+        <div class="sheet">
+            <div class="sheet-drawing">
+                <Totals/>
+                <Drawing/>
+                <DominantSentence/>
+            </div>
+            <div class="sheet-figures">
+                <LedgerPanel/>
+                <SelectedPanel/>
+                <CodePanel/>
+                <AirPanel/>
+                <Remarks/>
+                <Cautions/>
+            </div>
+        </div>
+        <p class="visually-hidden" role="status" aria-live="polite">
+            {move || store.announcement.get()}
+        </p>
+    }
+}
+
+/// What went wrong last, until it is closed.
+#[component]
+fn Trouble() -> impl IntoView {
+    let store = expect_context::<Store>();
+    view! {
+        <div role="alert">
+            <Show when=move || !store.trouble.with(String::is_empty)>
+                <p class="trouble">
+                    <span>{move || store.trouble.get()}</span>
+                    <button type="button" on:click=move |_| store.trouble.set(String::new())>
+                        {store.label(Label::Dismiss)}
+                    </button>
+                </p>
+            </Show>
+        </div>
+    }
+}
+
+/// What the analysis says beside its figures.
+#[component]
+fn Remarks() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let remarks = move || {
+        store.results.with(|results| {
+            let findings = results.figures.findings.iter();
+            findings
+                .map(|finding| store.say(Message::Finding(finding)))
+                .collect::<Vec<_>>()
+        })
+    };
+    view! {
+        <Show when=move || !remarks().is_empty()>
+            <section class="panel" aria-labelledby="remarks-title">
+                <h2 id="remarks-title">{store.label(Label::Findings)}</h2>
+                <ul>{move || remarks().into_iter().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
+            </section>
+        </Show>
+    }
+}
+
+#[component]
+fn Cautions() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let cautions = move || {
+        let gas = store.plan.with(|plan| plan.dryer.energy == Energy::Gas);
+        [
+            Some(Caution::LintBurns),
+            Some(Caution::OutdoorsOnly),
+            gas.then_some(Caution::GasExhaust),
+            Some(Caution::BeforeOpening),
+            Some(Caution::CodeDecides),
+        ]
+        .into_iter()
+        .flatten()
+        .map(|caution| view! { <li>{store.say(Message::Caution(caution))}</li> })
+        .collect_view()
+    };
+    view! {
+        <section class="panel cautions" aria-labelledby="cautions-title">
+            <h2 id="cautions-title">{store.label(Label::Cautions)}</h2>
+            <ul>{cautions}</ul>
+            <p class="fine">{store.label(Label::ScopeNote)}</p>
+        </section>
+    }
+}

@@ -1,0 +1,103 @@
+//! The page's side of the worker: one request under way, and the newest plan waiting.
+
+use super::band_protocol::{PROTOCOL, Reply, Request};
+use crate::plan::Plan;
+use crate::system::Bands;
+use leptos::prelude::*;
+use std::cell::RefCell;
+use std::rc::Rc;
+use std::sync::Arc;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
+
+/// Bands and the plan that they belong to.
+#[derive(Clone)]
+pub(super) struct Banded {
+    pub plan: Arc<Plan>,
+    pub bands: Option<Bands>,
+}
+
+struct Client {
+    worker: Worker,
+    under_way: Option<(u32, Arc<Plan>)>,
+    waiting: Option<Arc<Plan>>,
+    last_id: u32,
+}
+
+impl Client {
+    fn send_next(&mut self) {
+        if self.under_way.is_some() {
+            return;
+        }
+        let Some(plan) = self.waiting.take() else {
+            return;
+        };
+        self.last_id = self.last_id.wrapping_add(1);
+        let request = Request {
+            protocol: PROTOCOL,
+            id: self.last_id,
+            plan: (*plan).clone(),
+        };
+        let sent = serde_wasm_bindgen::to_value(&request)
+            .is_ok_and(|value| self.worker.post_message(&value).is_ok());
+        if sent {
+            self.under_way = Some((self.last_id, plan));
+        }
+    }
+}
+
+/// Starts the worker; gives what asks for a plan's bands, and the newest answer. Without a worker
+/// there are no bands, and the page says so by showing none.
+pub(super) fn start() -> (impl Fn(Arc<Plan>) + 'static, ReadSignal<Option<Banded>, LocalStorage>) {
+    let (answer, set_answer) = signal_local(None);
+    let client = worker().map(|worker| {
+        let client = Rc::new(RefCell::new(Client {
+            worker: worker.clone(),
+            under_way: None,
+            waiting: None,
+            last_id: 0,
+        }));
+        let heard = Rc::clone(&client);
+        let listener = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
+            if let Ok(reply) = serde_wasm_bindgen::from_value::<Reply>(event.data()) {
+                hear(&mut heard.borrow_mut(), reply, set_answer);
+            }
+        });
+        worker.set_onmessage(Some(listener.as_ref().unchecked_ref()));
+        // The page listens for as long as it lives.
+        listener.forget();
+        client
+    });
+    let ask = move |plan: Arc<Plan>| {
+        if let Some(client) = &client {
+            let mut client = client.borrow_mut();
+            client.waiting = Some(plan);
+            client.send_next();
+        }
+    };
+    (ask, answer)
+}
+
+fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, LocalStorage>) {
+    if reply.protocol != PROTOCOL {
+        return;
+    }
+    if let Some((_, plan)) = client.under_way.take_if(|(asked, _)| *asked == reply.id) {
+        let bands = reply.bands;
+        answer.set(Some(Banded { plan, bands }));
+    }
+    client.send_next();
+}
+
+/// The worker of this very build: its folder stands in the page's head.
+fn worker() -> Option<Worker> {
+    let document = web_sys::window()?.document()?;
+    let build = document
+        .query_selector("meta[name=elbowroom-build]")
+        .ok()??
+        .get_attribute("content")?;
+    let options = WorkerOptions::new();
+    options.set_type(WorkerType::Module);
+    Worker::new_with_options(&format!("./{build}/worker-start.js"), &options).ok()
+}

@@ -1,0 +1,185 @@
+//! The drawing: the plan's marks on an SVG canvas, under the hand.
+
+use super::keys;
+use super::mark_view::{GroundMark, ScreenMark};
+use super::pointer::Pointer;
+use super::store::Store;
+use crate::editor::Action;
+use crate::report::words::Label;
+use crate::scene::{Role, Shape, cividis};
+use leptos::prelude::*;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use web_sys::{PointerEvent, WheelEvent};
+
+#[component]
+pub(super) fn Drawing() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let canvas = NodeRef::<leptos::svg::Svg>::new();
+    let pointer = Rc::new(Pointer::new(store));
+    keep_size(store, canvas);
+    let transform = move || {
+        store.with_state(|state| {
+            let view = state.view;
+            let scale = 1.0 / view.metres_per_pixel;
+            let (x, y) = view.place(crate::plan::Point::new(0.0, 0.0));
+            format!("translate({x} {y}) scale({scale})")
+        })
+    };
+    let (down, moved, up, lost) = (pointer.clone(), pointer.clone(), pointer.clone(), pointer);
+    view! {
+        <section class="drawing" aria-label=store.label(Label::Drawing)>
+            <svg
+                node_ref=canvas
+                class="canvas"
+                tabindex="0"
+                role="application"
+                aria-label=store.label(Label::Drawing)
+                aria-describedby="drawing-keys"
+                on:pointerdown=move |event: PointerEvent| down.down(&event)
+                on:pointermove=move |event: PointerEvent| moved.moved(&event)
+                on:pointerup=move |event: PointerEvent| up.up(&event)
+                on:pointercancel=move |event: PointerEvent| lost.lost(&event)
+                on:wheel=move |event: WheelEvent| super::pointer::wheel(store, &event)
+                on:keydown=move |event| keys::pressed(store, &event)
+            >
+                <g transform=transform>
+                    <Marks ground=true/>
+                </g>
+                <g>
+                    <Marks ground=false/>
+                </g>
+            </svg>
+            <div class="canvas-tools">
+                <button type="button" aria-label=store.label(Label::ZoomIn) on:click=move |_| zoom(store, 1.25)>
+                    "+"
+                </button>
+                <button type="button" aria-label=store.label(Label::ZoomOut) on:click=move |_| zoom(store, 0.8)>
+                    "\u{2212}"
+                </button>
+                <button type="button" on:click=move |_| store.act(Action::ShowAll)>
+                    {store.label(Label::ZoomFit)}
+                </button>
+            </div>
+            <Legend/>
+            <p class="fine">{store.label(Label::DrawingHint)}</p>
+            <p class="fine drawing-keys" id="drawing-keys">{store.label(Label::DrawingKeys)}</p>
+        </section>
+    }
+}
+
+/// The marks of one layer: those that grow with the zoom, or those that keep their size.
+#[component]
+fn Marks(ground: bool) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let ids = Memo::new(move |_| {
+        store.results.with(|results| {
+            let belongs = |id: &&String| {
+                results.marks.get(*id).is_some_and(|mark| {
+                    ground != matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. })
+                })
+            };
+            results.order.iter().filter(belongs).cloned().collect::<Vec<_>>()
+        })
+    });
+    view! {
+        <For
+            each=move || ids.get()
+            key=Clone::clone
+            children=move |id| {
+                let mark = Memo::new(move |_| {
+                    store.results.with(|results| results.marks.get(&id).cloned())
+                });
+                if ground {
+                    view! { <GroundMark mark/> }.into_any()
+                } else {
+                    view! { <ScreenMark mark/> }.into_any()
+                }
+            }
+        />
+    }
+}
+
+fn zoom(store: Store, factor: f64) {
+    let (width, height) = store.with_state_now(|state| state.view.size);
+    store.act(Action::Zoom {
+        x: width / 2.0,
+        y: height / 2.0,
+        factor,
+    });
+}
+
+/// Tells the editor the canvas's size, now and whenever it changes.
+fn keep_size(store: Store, canvas: NodeRef<leptos::svg::Svg>) {
+    Effect::new(move |_| {
+        let Some(canvas) = canvas.get() else {
+            return;
+        };
+        let element: web_sys::Element = canvas.unchecked_into();
+        let measured = element.clone();
+        let mut first = true;
+        let resized = Closure::<dyn FnMut()>::new(move || {
+            let size = measured.get_bounding_client_rect();
+            store.act(Action::Resize {
+                width: size.width(),
+                height: size.height(),
+            });
+            if core::mem::take(&mut first) {
+                store.act(Action::ShowAll);
+            }
+        });
+        if let Ok(observer) = web_sys::ResizeObserver::new(resized.as_ref().unchecked_ref()) {
+            observer.observe(&element);
+        }
+        // The canvas lives as long as the page.
+        resized.forget();
+    });
+}
+
+/// The ramp from little to most, as the drawing and the ledger use it.
+#[component]
+fn Legend() -> impl IntoView {
+    const STEPS: u32 = 10;
+    let store = expect_context::<Store>();
+    let steps = (0..STEPS)
+        .map(|step| {
+            let weight = f64::from(step) / f64::from(STEPS - 1);
+            let height = 3.0 + 9.0 * weight;
+            view! {
+                <rect
+                    x=f64::from(step) * 12.0
+                    y=7.0 - height / 2.0
+                    width="12"
+                    height=height
+                    fill=cividis(weight).to_string()
+                />
+            }
+        })
+        .collect_view();
+    view! {
+        <div class="legend">
+            <span>{store.label(Label::Legend)} ": " {store.label(Label::LegendLow)}</span>
+            <svg width="120" height="14" viewBox="0 0 120 14" aria-hidden="true">{steps}</svg>
+            <span>{store.label(Label::LegendHigh)}</span>
+        </div>
+    }
+}
+
+/// The class of a role, for the style sheet.
+pub(super) fn role_class(role: &Role) -> &'static str {
+    match role {
+        Role::OutsideWall => "mark outside-wall",
+        Role::InsideWall => "mark inside-wall",
+        Role::Window => "mark window",
+        Role::Door => "mark door",
+        Role::Obstacle => "mark obstacle",
+        Role::Dryer => "mark dryer",
+        Role::Casing => "mark casing",
+        Role::Core => "mark core",
+        Role::Label => "mark label",
+        Role::Rank => "mark rank",
+        Role::Corner(_) => "mark corner",
+        Role::NewBend(_) => "mark new-bend",
+    }
+}

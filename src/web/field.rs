@@ -1,0 +1,105 @@
+//! Fields in which people type a length or a number.
+
+use super::store::Store;
+use crate::report::words::{Label, Message};
+use crate::units::{Length, UnitSystem, parse_length};
+use leptos::prelude::*;
+
+/// A field for a length. What is not understood stays in the field beside its message; nothing
+/// changes until it is.
+#[component]
+pub(super) fn LengthField(
+    id: &'static str,
+    label: Label,
+    #[prop(optional, into)] hint: Option<Label>,
+    /// The length now, as it is shown.
+    shown: Signal<String>,
+    /// Takes an understood length.
+    set: Callback<Length>,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let parse = move |text: &str| {
+        parse_length(text, store.units.get_untracked())
+            .map_err(|error| store.say(Message::LengthText(&error)))
+            .map(|length| set.run(length))
+    };
+    view! { <Field id label=store.label(label) hint=hint.map(|hint| store.label(hint)) shown take=Callback::new(move |text: String| parse(&text).err())/> }
+}
+
+/// A field for a plain number with a unit after it.
+#[component]
+pub(super) fn NumberField(
+    id: &'static str,
+    label: Label,
+    /// The number's unit in each system.
+    unit: fn(UnitSystem) -> &'static str,
+    /// The number now, as it is shown.
+    shown: Signal<String>,
+    /// Takes a number.
+    set: Callback<f64>,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let parse = move |text: String| {
+        let plain = text.trim().replace('\u{2212}', "-").replacen(',', ".", 1);
+        match plain.parse::<f64>() {
+            Ok(number) if number.is_finite() => {
+                set.run(number);
+                None
+            }
+            _ => Some(store.say(Message::NotANumber { text: &text })),
+        }
+    };
+    let labelled = move || format!("{} ({})", store.label(label), unit(store.units.get()));
+    view! { <Field id label=Signal::derive(labelled) hint=None shown take=Callback::new(parse)/> }
+}
+
+#[component]
+fn Field(
+    id: &'static str,
+    #[prop(into)] label: Signal<String>,
+    hint: Option<String>,
+    shown: Signal<String>,
+    /// Takes what was typed; gives what is wrong with it.
+    take: Callback<String, Option<String>>,
+) -> impl IntoView {
+    let wrong = RwSignal::new(None::<String>);
+    let input = NodeRef::<leptos::html::Input>::new();
+    // The field follows the plan, unless something wrong stands in it to be mended.
+    Effect::new(move |_| {
+        let shown = shown.get();
+        if let Some(input) = input.get() {
+            input.set_value(&shown);
+            wrong.set(None);
+        }
+    });
+    let changed = move |_| {
+        let Some(input) = input.get() else {
+            return;
+        };
+        let fault = take.run(input.value());
+        if fault.is_none() {
+            // A value that was refused, or one that changes nothing, shows the plan's again.
+            input.set_value(&shown.get_untracked());
+        }
+        wrong.set(fault);
+    };
+    let described = format!("{id}-note");
+    view! {
+        <div class="field">
+            <label for=id>{label}</label>
+            <input
+                node_ref=input
+                id=id
+                type="text"
+                autocomplete="off"
+                inputmode="text"
+                aria-describedby=described.clone()
+                aria-invalid=move || wrong.with(Option::is_some).to_string()
+                on:change=changed
+            />
+            <p id=described class="field-note" role="status">
+                {move || wrong.get().or_else(|| hint.clone())}
+            </p>
+        </div>
+    }
+}

@@ -1,0 +1,209 @@
+//! The ledger: one row an element, in run order or costliest first.
+
+use super::store::{Results, Store, Version};
+use crate::editor::Action;
+use crate::plan::ElementId;
+use crate::report::ElementFigures;
+use crate::report::words::{Label, Message};
+use crate::scene::cividis;
+use leptos::prelude::*;
+
+#[component]
+pub(super) fn LedgerPanel() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let ranked = RwSignal::new(false);
+    let ids = Memo::new(move |_| {
+        store.results.with(|results| {
+            let mut elements: Vec<&ElementFigures> = results.figures.elements.iter().collect();
+            if ranked.get() {
+                elements.sort_by_key(|element| element.air.as_ref().map_or(usize::MAX, |air| air.rank));
+            }
+            elements.iter().map(|element| element.id.clone()).collect::<Vec<_>>()
+        })
+    });
+    let order = move |value: bool, label: Label| {
+        view! {
+            <label>
+                <input
+                    type="radio"
+                    name="ledger-order"
+                    prop:checked=move || ranked.get() == value
+                    on:change=move |_| ranked.set(value)
+                />
+                <span>{store.label(label)}</span>
+            </label>
+        }
+    };
+    view! {
+        <section class="panel ledger" aria-labelledby="ledger-title">
+            <div class="panel-head">
+                <h2 id="ledger-title">{store.label(Label::Ledger)}</h2>
+                <fieldset class="choice">
+                    <legend class="visually-hidden">{store.label(Label::LedgerOrder)}</legend>
+                    {order(false, Label::LedgerInRunOrder)}
+                    {order(true, Label::LedgerRanked)}
+                </fieldset>
+            </div>
+            <div class="table-scroll">
+                <table>
+                    <thead>
+                        <tr>
+                            <th scope="col" class="figure">{store.label(Label::ColumnRank)}</th>
+                            <th scope="col">{store.label(Label::ColumnElement)}</th>
+                            <th scope="col" class="figure">{store.label(Label::ColumnLoss)}</th>
+                            <th scope="col" class="figure">{store.label(Label::ColumnShare)}</th>
+                            <th scope="col" class="figure">{store.label(Label::EquivalentLength)}</th>
+                            <th scope="col" class="figure">{store.label(Label::ColumnCodeDeduction)}</th>
+                        </tr>
+                    </thead>
+                    <tbody>
+                        <For
+                            each=move || ids.get()
+                            key=Clone::clone
+                            children=move |id| view! { <Row id/> }
+                        />
+                    </tbody>
+                    <SumRow/>
+                </table>
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn Row(id: ElementId) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let key = id.to_string();
+    let (selects, enters, found) = (id.clone(), id.clone(), id.clone());
+    let is_selected = Memo::new({
+        let id = id.clone();
+        move |_| store.selection.with(|selected| selected.as_ref() == Some(&id))
+    });
+    let is_hovered = Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
+    let element = Memo::new(move |_| {
+        store.results.with(|results: &Version<Results>| {
+            results.figures.elements.iter().find(|element| element.id == found).cloned()
+        })
+    });
+    let of_air = move |text: &dyn Fn(&crate::report::AirFigures) -> String| {
+        element.with(|element| {
+            let air = element.as_ref().and_then(|element| element.air.as_ref());
+            air.map_or_else(String::new, text)
+        })
+    };
+    let of_element = move |text: &dyn Fn(&ElementFigures) -> String| {
+        element.with(|element| element.as_ref().map_or_else(String::new, text))
+    };
+    view! {
+        <tr
+            data-element=key
+            class:lit=move || is_selected.get() || is_hovered.get()
+            aria-selected=move || is_selected.get().to_string()
+            on:pointerenter=move |_| store.hovered.set(Some(enters.clone()))
+            on:pointerleave=move |_| store.hovered.set(None)
+        >
+            <td class="figure" data-cell="rank">{move || of_air(&|air| air.rank.to_string())}</td>
+            <th scope="row">
+                <button
+                    type="button"
+                    class="row-select"
+                    aria-pressed=move || is_selected.get().to_string()
+                    on:click=move |_| store.act(Action::Select(Some(selects.clone())))
+                >
+                    <span>{move || of_element(&|element| store.say(Message::Element(&element.element)))}</span>
+                    <small>{move || of_element(&|element| store.say(Message::ElementSize(&element.element)))}</small>
+                </button>
+            </th>
+            <td class="figure" data-cell="loss">
+                {move || of_air(&|air| store.units.get().pressure(air.loss).to_string())}
+            </td>
+            <td class="figure" data-cell="share">
+                <ShareBar share=Signal::derive(move || {
+                    element.with(|element| {
+                        let air = element.as_ref().and_then(|element| element.air.as_ref());
+                        air.map(|air| air.share)
+                    })
+                })/>
+            </td>
+            <td class="figure" data-cell="equivalent-length">
+                {move || of_air(&|air| store.units.get().equivalent_length(air.equivalent_length).to_string())}
+            </td>
+            <td class="figure" data-cell="code-deduction">
+                {move || of_element(&|element| {
+                    element.code_deduction.map_or_else(
+                        || "\u{2013}".to_owned(),
+                        |deduction| store.units.get().equivalent_length(deduction).to_string(),
+                    )
+                })}
+                <small>
+                    {move || of_element(&|element| {
+                        let notes = element.code_notes.iter();
+                        let notes = notes.map(|note| store.say(Message::DeductionNote(*note)));
+                        notes.collect::<Vec<_>>().join("; ")
+                    })}
+                </small>
+            </td>
+        </tr>
+    }
+}
+
+/// A share as a figure and a bar in the drawing's ramp.
+#[component]
+fn ShareBar(share: Signal<Option<f64>>) -> impl IntoView {
+    const FULL: f64 = 56.0;
+    let store = expect_context::<Store>();
+    let greatest = Memo::new(move |_| {
+        store.results.with(|results| {
+            let air = results.figures.elements.iter().filter_map(|element| element.air.as_ref());
+            air.map(|air| air.share).fold(0.0, f64::max)
+        })
+    });
+    let weight = move || {
+        let greatest = greatest.get();
+        share.get().map_or(0.0, |share| if greatest > 0.0 { share / greatest } else { 0.0 })
+    };
+    view! {
+        <span class="share">
+            <svg width=FULL height="10" aria-hidden="true">
+                <rect class="share-rest" x="0" y="0" width=FULL height="10"/>
+                <rect
+                    class="share-bar"
+                    x="0"
+                    y="0"
+                    width=move || FULL * weight()
+                    height="10"
+                    fill=move || cividis(weight()).to_string()
+                />
+            </svg>
+            <span>{move || share.get().map(|share| format!("{:.0} %", share * 100.0))}</span>
+        </span>
+    }
+}
+
+#[component]
+fn SumRow() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let totals = move || store.results.with(|results| results.figures.totals);
+    let units = move || store.units.get();
+    let deductions = move || store.results.with(|results| results.figures.code.deductions);
+    view! {
+        <tfoot>
+            <tr>
+                <td></td>
+                <th scope="row">
+                    {store.label(Label::ColumnSum)}
+                    <small>
+                        {store.label(Label::DevelopedLength)} " "
+                        {move || totals().map(|totals| units().length(totals.developed_length).to_string())}
+                    </small>
+                </th>
+                <td class="figure">{move || totals().map(|totals| units().pressure(totals.loss).to_string())}</td>
+                <td></td>
+                <td class="figure">
+                    {move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).to_string())}
+                </td>
+                <td class="figure">{move || units().equivalent_length(deductions()).to_string()}</td>
+            </tr>
+        </tfoot>
+    }
+}

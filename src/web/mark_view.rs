@@ -1,0 +1,160 @@
+//! One mark as SVG. Only what changed is written.
+
+use super::drawing::role_class;
+use super::store::Store;
+use crate::plan::{ElementId, Point};
+use crate::report::words::Message;
+use crate::scene::{Mark, Role, Shape, Step, Text, cividis};
+use leptos::prelude::*;
+use std::fmt::Write;
+
+/// How far a text stands from the line that it names, px.
+const ASIDE: f64 = 20.0;
+
+/// Whether an element is selected or under the pointer.
+fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
+    element.is_some_and(|id| {
+        store.selection.with(|selected| selected.as_ref() == Some(id))
+            || store.hovered.with(|hovered| hovered.as_ref() == Some(id))
+    })
+}
+
+/// A mark that grows with the zoom.
+#[component]
+pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let Some(first) = mark.get_untracked() else {
+        return ().into_any();
+    };
+    let element = first.element.clone();
+    let hovered = element.clone();
+    let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
+    let class = role_class(&first.role);
+    let class = move || if lit.get() { format!("{class} lit") } else { class.to_owned() };
+    let width = move || {
+        mark.with(|mark| {
+            let metres = mark.as_ref().map_or(0.0, |mark| mark.width.metres());
+            (metres > 0.0).then(|| metres.to_string())
+        })
+    };
+    let is_core = first.role == Role::Core;
+    let colour = move || {
+        let weight = mark.with(|mark| mark.as_ref().map_or(0.0, |mark| mark.weight));
+        is_core.then(|| cividis(weight).to_string())
+    };
+    let enter = move |_| store.hovered.set(hovered.clone());
+    let leave = move |_| store.hovered.set(None);
+    let id = first.id.clone();
+    match first.shape {
+        Shape::Circle { .. } => {
+            let circle = move || mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
+                Some(Shape::Circle { centre, radius }) => (centre.x, centre.y, radius.metres()),
+                _ => (0.0, 0.0, 0.0),
+            });
+            view! {
+                <circle
+                    class=class
+                    data-mark=id
+                    cx=move || circle().0
+                    cy=move || circle().1
+                    r=move || circle().2
+                    stroke-width=width
+                    stroke=colour
+                    on:pointerenter=enter
+                    on:pointerleave=leave
+                />
+            }
+            .into_any()
+        }
+        _ => view! {
+            <path
+                class=class
+                data-mark=id
+                d=move || mark.with(|mark| mark.as_ref().map_or_else(String::new, |mark| path(&mark.shape)))
+                stroke-width=width
+                stroke=colour
+                on:pointerenter=enter
+                on:pointerleave=leave
+            />
+        }
+        .into_any(),
+    }
+}
+
+fn path(shape: &Shape) -> String {
+    let Shape::Path(steps) = shape else {
+        return String::new();
+    };
+    let mut data = String::new();
+    for step in steps {
+        // Writing into a string cannot fail.
+        let _ = match step {
+            Step::Move(Point { x, y }) => write!(data, "M{x} {y}"),
+            Step::Line(Point { x, y }) => write!(data, "L{x} {y}"),
+            Step::Arc { to: Point { x, y }, radius, clockwise } => {
+                write!(data, "A{radius} {radius} 0 0 {} {x} {y}", u8::from(*clockwise))
+            }
+            Step::Close => write!(data, "Z"),
+        };
+    }
+    data
+}
+
+/// A mark that keeps its size on the screen.
+#[component]
+pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let Some(first) = mark.get_untracked() else {
+        return ().into_any();
+    };
+    let element = first.element.clone();
+    let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
+    let class = role_class(&first.role);
+    let class = move || if lit.get() { format!("{class} lit") } else { class.to_owned() };
+    let place = move || {
+        mark.with(|mark| {
+            let (at, aside) = match mark.as_ref().map(|mark| &mark.shape) {
+                Some(Shape::Dot(at)) => (*at, None),
+                Some(Shape::Text { at, aside, .. }) => (*at, *aside),
+                _ => return String::new(),
+            };
+            let (x, y) = store.with_state(|state| state.view.place(at));
+            let (right, down) = aside.map_or((0.0, 0.0), |aside| (aside.x * ASIDE, aside.y * ASIDE));
+            format!("translate({:.2} {:.2})", x + right, y + down)
+        })
+    };
+    let text = move || {
+        mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
+            Some(Shape::Text { text, .. }) => store.say(Message::Drawing(text)),
+            _ => String::new(),
+        })
+    };
+    let id = first.id.clone();
+    match (&first.shape, &first.role) {
+        (Shape::Dot(_), Role::NewBend(_)) => view! {
+            <g class=class data-mark=id transform=place>
+                <path d="M0 -6L6 0L0 6L-6 0Z"/>
+            </g>
+        }
+        .into_any(),
+        (Shape::Dot(_), _) => view! {
+            <g class=class data-mark=id transform=place>
+                <circle r="7"/>
+            </g>
+        }
+        .into_any(),
+        (Shape::Text { text: Text::Rank(_), .. }, _) => view! {
+            <g class=class data-mark=id transform=place>
+                <circle r="10"/>
+                <text y="4.5">{text}</text>
+            </g>
+        }
+        .into_any(),
+        _ => view! {
+            <g class=class data-mark=id transform=place>
+                <text y="4">{text}</text>
+            </g>
+        }
+        .into_any(),
+    }
+}

@@ -1,0 +1,24 @@
+//! The page: components, effects and the worker. The only room that names the browser; it holds no
+//! formula and decides nothing of what is drawn.
+
+mod air_panel;
+mod app;
+mod band_client;
+mod band_protocol;
+mod band_worker;
+mod code_panel;
+mod drawing;
+mod field;
+mod files;
+mod header;
+mod keys;
+mod ledger;
+mod mark_view;
+mod panic_report;
+mod pointer;
+mod selected_panel;
+mod store;
+mod totals;
+
+pub use app::start;
+pub use band_worker::start_worker;

@@ -1,0 +1,184 @@
+//! The page's one store: the editor's state, what is worked out from it, and the way to act.
+
+use super::band_client::{self, Banded};
+use crate::editor::{self, Action, State, update};
+use crate::plan::{ElementId, Plan, example};
+use crate::report::words::{Label, Language, Message, say};
+use crate::report::{Figures, figures};
+use crate::scene::{Mark, scene};
+use crate::system::Assessment;
+use crate::units::UnitSystem;
+use leptos::prelude::*;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+/// Everything worked out from one version of the plan.
+pub(super) struct Results {
+    pub figures: Figures,
+    pub assessment: Assessment,
+    /// The marks by id, and their ids from back to front.
+    pub marks: BTreeMap<String, Mark>,
+    pub order: Vec<String>,
+}
+
+/// A shared value that is the same only where it is the very same one: versions are compared
+/// without looking inside.
+pub(super) struct Version<T>(pub Arc<T>);
+
+impl<T> Clone for Version<T> {
+    fn clone(&self) -> Self {
+        Self(Arc::clone(&self.0))
+    }
+}
+
+impl<T> PartialEq for Version<T> {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+impl<T> core::ops::Deref for Version<T> {
+    type Target = T;
+    fn deref(&self) -> &T {
+        &self.0
+    }
+}
+
+/// What a component needs; small enough to be copied about.
+#[derive(Clone, Copy)]
+pub(super) struct Store {
+    state: RwSignal<State>,
+    /// The plan.
+    pub plan: Memo<Version<Plan>>,
+    /// What is worked out from it.
+    pub results: Memo<Version<Results>>,
+    /// The units shown.
+    pub units: Memo<UnitSystem>,
+    /// The selected element.
+    pub selection: Memo<Option<ElementId>>,
+    /// The element under the pointer, on the drawing or in the ledger.
+    pub hovered: RwSignal<Option<ElementId>>,
+    /// The newest bands.
+    pub banded: ReadSignal<Option<Banded>, LocalStorage>,
+    /// What is read aloud.
+    pub announcement: RwSignal<String>,
+    /// What went wrong last; empty for nothing.
+    pub trouble: RwSignal<String>,
+}
+
+impl Store {
+    /// A store that shows the example.
+    pub fn new() -> Self {
+        let state = RwSignal::new(State::new(the_example()));
+        let plan = Memo::new(move |_| state.with(|state| Version(Arc::clone(&state.plan))));
+        let results = Memo::new(move |_| Version(Arc::new(work_out(&plan.get()))));
+        let units = Memo::new(move |_| state.with(|state| state.units));
+        let selection = Memo::new(move |_| state.with(|state| state.selection.clone()));
+        let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
+        let (ask_for_bands, banded) = band_client::start();
+        Effect::new(move |_| {
+            // The band never runs while something is dragged.
+            let plan = plan.get();
+            if !dragging.get() {
+                ask_for_bands(plan.0);
+            }
+        });
+        Self {
+            state,
+            plan,
+            results,
+            units,
+            selection,
+            hovered: RwSignal::new(None),
+            banded,
+            announcement: RwSignal::new(String::new()),
+            trouble: RwSignal::new(String::new()),
+        }
+    }
+
+    /// Takes an action and does what comes of it.
+    pub fn act(self, action: Action) {
+        let effects = self
+            .state
+            .try_update(|state| update(state, action))
+            .unwrap_or_default();
+        for effect in effects {
+            match effect {
+                editor::Effect::Announce(_) => {
+                    self.trouble.set(String::new());
+                    self.announcement.set(self.new_totals());
+                }
+                editor::Effect::Refuse(refusal) => self.trouble.set(self.say(Message::Refusal(&refusal))),
+            }
+        }
+    }
+
+    /// Looks at the state; follows its changes where it is called in a reactive place.
+    pub fn with_state<T>(self, look: impl FnOnce(&State) -> T) -> T {
+        self.state.with(look)
+    }
+
+    /// Looks at the state once.
+    pub fn with_state_now<T>(self, look: impl FnOnce(&State) -> T) -> T {
+        self.state.with_untracked(look)
+    }
+
+    /// A message in the page's language and units.
+    pub fn say(self, message: Message<'_>) -> String {
+        say(Language::English, self.units.get(), message)
+    }
+
+    /// A fixed text.
+    pub fn label(self, label: Label) -> String {
+        label_text(label)
+    }
+
+    fn new_totals(self) -> String {
+        self.results.with_untracked(|results| {
+            let units = self.units.get_untracked();
+            let (airflow, back_pressure) = match &results.figures.totals {
+                Some(totals) => (
+                    units.airflow(totals.airflow).to_string(),
+                    units.pressure(totals.back_pressure).to_string(),
+                ),
+                None => return label_text(Label::NoAirflowFigure),
+            };
+            let message = Message::NewTotals {
+                airflow: &airflow,
+                back_pressure: &back_pressure,
+            };
+            say(Language::English, units, message)
+        })
+    }
+}
+
+/// A fixed text, which hangs on no units.
+pub(super) fn label_text(label: Label) -> String {
+    say(Language::English, UnitSystem::default(), Message::Label(label))
+}
+
+/// The plan that the page opens with.
+pub(super) fn the_example() -> Plan {
+    example(
+        label_text(Label::ExampleTitle),
+        label_text(Label::ExampleNote),
+        label_text(Label::ExampleObstacle),
+    )
+}
+
+fn work_out(plan: &Plan) -> Results {
+    let (figures, assessment) = figures(plan);
+    let ledger = assessment.working.as_ref().map(|(_, ledger)| ledger);
+    let marks = scene(plan, ledger);
+    let order = marks.iter().map(|mark| mark.id.clone()).collect();
+    let marks = marks
+        .into_iter()
+        .map(|mark| (mark.id.clone(), mark))
+        .collect();
+    Results {
+        figures,
+        assessment,
+        marks,
+        order,
+    }
+}

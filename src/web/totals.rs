@@ -1,0 +1,151 @@
+//! The totals above the drawing, with their bands, and the sentence on the costliest element.
+
+use super::store::{Results, Store};
+use crate::report::words::{Label, Message};
+use crate::rules::Verdict;
+use crate::system::{Band, Bands};
+use crate::units::{Airflow, Pressure, Shown, UnitSystem, Velocity};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+#[component]
+pub(super) fn Totals() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let totals = move || store.results.with(|results| results.figures.totals);
+    let airflow = move || totals().map(|totals| store.units.get().airflow(totals.airflow));
+    let pressure = move || totals().map(|totals| store.units.get().pressure(totals.back_pressure));
+    let velocity = move || totals().map(|totals| store.units.get().velocity(totals.velocity));
+    let airflow_band = |units: UnitSystem, band: f64| {
+        units.airflow(Airflow::from_cubic_metres_per_second(band))
+    };
+    let pressure_band = |units: UnitSystem, band: f64| units.pressure(Pressure::from_pascals(band));
+    let velocity_band = |units: UnitSystem, band: f64| {
+        units.velocity(Velocity::from_metres_per_second(band))
+    };
+    view! {
+        <section class="totals" aria-label=store.label(Label::Totals)>
+            <dl>
+                <Total label=Label::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
+                <Total label=Label::BackPressure hint=Label::BackPressureHint figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>
+                <Total label=Label::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
+                <CodeTotal/>
+            </dl>
+        </section>
+    }
+}
+
+#[component]
+fn Total(
+    label: Label,
+    #[prop(optional, into)] hint: Option<Label>,
+    figure: impl Fn() -> Option<Shown> + Send + Sync + 'static,
+    band: fn(&Bands) -> Band,
+    show: fn(UnitSystem, f64) -> Shown,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let figure = Memo::new(move |_| figure());
+    let key = format!("{label:?}");
+    // A band that belongs to another version of the plan is not shown beside this one's figures.
+    let band = move || {
+        let plan = store.plan.get();
+        store.banded.with(|banded| {
+            let banded = banded.as_ref().filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
+            let band = band(banded.bands.as_ref()?);
+            let units = store.units.get();
+            let low = show(units, band.low).figure;
+            let high = show(units, band.high).to_string();
+            Some(store.say(Message::Band { low: &low, high: &high }))
+        })
+    };
+    view! {
+        <div class="total" data-total=key>
+            <dt>
+                {store.label(label)}
+                {hint.map(|hint| view! { <small>{store.label(hint)}</small> })}
+            </dt>
+            <dd class="total-figure">
+                {move || figure.get().map_or_else(
+                    || store.label(Label::NoAirflowFigure),
+                    |shown| shown.figure,
+                )}
+                <small>{move || figure.get().map(|shown| shown.unit)}</small>
+            </dd>
+            <dd class="total-band">
+                {move || band().unwrap_or_else(|| store.label(Label::BandPending))}
+            </dd>
+        </div>
+    }
+}
+
+#[component]
+fn CodeTotal() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let length = move || {
+        let units = store.units.get();
+        store.results.with(|results| {
+            let code = &results.figures.code;
+            (
+                units.length(code.with_deductions),
+                code.verdict,
+                units.length(code.limit).to_string(),
+            )
+        })
+    };
+    view! {
+        <div class="total" data-total="CodeLength">
+            <dt>{store.label(Label::CodeLength)}</dt>
+            <dd class="total-figure">
+                {move || length().0.figure}
+                <small>{move || length().0.unit}</small>
+            </dd>
+            <dd class="total-band">
+                <VerdictWord verdict=Signal::derive(move || length().1)/>
+                " " {move || length().2}
+            </dd>
+        </div>
+    }
+}
+
+/// A verdict as a word with a mark of its own shape.
+#[component]
+pub(super) fn VerdictWord(verdict: Signal<Verdict>) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let mark = move || match verdict.get() {
+        Verdict::Meets => "\u{25ab}",
+        Verdict::DoesNotMeet => "\u{25b2}",
+        Verdict::CannotTell => "\u{25c7}",
+    };
+    view! {
+        <span class="verdict">
+            <span aria-hidden="true">{mark}</span> " "
+            {move || store.say(Message::Verdict(verdict.get()))}
+        </span>
+    }
+}
+
+/// Which element costs the most, and what the code makes of it.
+#[component]
+pub(super) fn DominantSentence() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let sentence = move || {
+        store.results.with(|results: &super::store::Version<Results>| {
+            let costliest = results
+                .figures
+                .elements
+                .iter()
+                .find_map(|element| element.air.as_ref().filter(|air| air.rank == 1).map(|air| (element, air)));
+            costliest.map(|(element, air)| {
+                store.say(Message::Dominant {
+                    element: &element.element,
+                    share: air.share,
+                    equivalent_length: air.equivalent_length,
+                    code_deduction: element.code_deduction,
+                })
+            })
+        })
+    };
+    view! {
+        <p class="dominant" data-testid="dominant">{sentence}</p>
+        <p class="fine">{store.label(Label::BandMeaning)}</p>
+    }
+}

@@ -1,0 +1,167 @@
+// The content security policy, and that everything the page is built of works under it:
+// WebAssembly, the module worker, styles, the icon, the page that shows after a panic.
+
+import { test, expect, open } from './page.mjs';
+
+// As the design demands it, written out again here: not read from the build.
+const POLICY = [
+  "base-uri 'none'",
+  "connect-src 'self'",
+  "default-src 'none'",
+  "form-action 'none'",
+  "img-src 'self' blob: data:",
+  "manifest-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "worker-src 'self'",
+];
+
+const PANIC_PAGE = { title: 'Elbowroom had to stop', notStarted: 'Elbowroom could not start' };
+
+// Another origin that still is this machine: the same port under its other name.
+function elsewhere(site) {
+  const address = new URL(site);
+  address.hostname = '127.0.0.1';
+  return address.href;
+}
+
+test('the policy is the one agreed on, and stands before anything that it governs', async ({ request, site }) => {
+  const source = await (await request.get(site)).text();
+  const [, content] = source.match(/<meta http-equiv="Content-Security-Policy" content="([^"]*)">/);
+  expect(content.split(';').map((directive) => directive.trim()).sort()).toEqual(POLICY);
+  const before = source.slice(0, source.indexOf('Content-Security-Policy'));
+  expect(before).not.toMatch(/<(link|script|style|img)\b/);
+});
+
+test('the page holds no inline script, style or handler, and no address from the root of a site', async ({ request, site }) => {
+  const source = await (await request.get(site)).text();
+  expect(source.match(/<script\b/g)).toHaveLength(1);
+  expect(source).not.toMatch(/<style\b|\sstyle=|\son[a-z]+=|data-trunk/);
+  for (const [, address] of source.matchAll(/\b(?:href|src)="([^"]*)"/g)) expect(address).toMatch(/^build-[0-9a-f]{16}\//);
+});
+
+test('the page starts under the policy, below a path', async ({ page, site }) => {
+  const served = [];
+  page.on('response', (response) => served.push([response.status(), response.url()]));
+  await open(page, site);
+  await expect(page.locator('#app > *').first()).toBeVisible();
+  const build = await page.locator('meta[name=elbowroom-build]').getAttribute('content');
+  // Once: the early fetch that index.html asks for is the one that the program uses.
+  expect(served.filter(([, address]) => address === `${site}${build}/app_bg.wasm`)).toHaveLength(1);
+  expect(served.filter(([status]) => status !== 200)).toEqual([]);
+});
+
+test('every listed file of the build is there, in its size', async ({ request, site }) => {
+  const { build, files } = await (await request.get(`${site}precache.json`)).json();
+  expect(files.map(({ name }) => name)).toEqual(
+    expect.arrayContaining(['index.html', `${build}/app_bg.wasm`, `${build}/worker_bg.wasm`, `${build}/worker-start.js`]),
+  );
+  for (const { name, size } of files) {
+    const response = await request.get(site + name);
+    expect(response.status(), name).toBe(200);
+    expect((await response.body()).length, name).toBe(size);
+  }
+});
+
+test('the worker starts as a module worker and answers, also what was said before it was ready', async ({ page, site }) => {
+  await open(page, site);
+  // Any message will do: the worker answers one that it does not understand with an error.
+  const answered = await page.evaluate(() => new Promise((resolve, reject) => {
+    const build = document.querySelector('meta[name=elbowroom-build]').content;
+    const worker = new Worker(`${build}/worker-start.js`, { type: 'module' });
+    worker.onmessage = () => resolve(true);
+    worker.onerror = (event) => reject(new Error(event.message));
+    worker.postMessage('is anybody there?');
+  }));
+  expect(answered).toBe(true);
+});
+
+test('after a panic a calm page says what happened and offers the plan as last saved', async ({ page, site }) => {
+  await open(page, site);
+  const name = '<b>cellar</b>.json';
+  await page.evaluate((fileName) => {
+    dispatchEvent(new CustomEvent('elbowroom-kept', { detail: { name: fileName, text: '{"plan":1}' } }));
+    dispatchEvent(new CustomEvent('elbowroom-panic', { detail: '<img src=x> was not expected' }));
+    dispatchEvent(new CustomEvent('elbowroom-panic', { detail: 'an echo' }));
+    // The program is dead by now, so this cannot be the plan.
+    dispatchEvent(new CustomEvent('elbowroom-kept', { detail: { name: 'later.json', text: 'later' } }));
+  }, name);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(PANIC_PAGE.title);
+  await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
+  // What others wrote is shown as text.
+  await expect(page.locator('main b, main img')).toHaveCount(0);
+  await page.getByText('What the page reported').click();
+  await expect(page.locator('pre')).toHaveText('<img src=x> was not expected');
+
+  const downloading = page.waitForEvent('download');
+  await page.getByRole('link', { name: `Download ${name}` }).click();
+  const chunks = [];
+  for await (const chunk of await (await downloading).createReadStream()) chunks.push(chunk);
+  expect(Buffer.concat(chunks).toString()).toBe('{"plan":1}');
+
+  await page.getByRole('button', { name: 'Reload the page' }).click();
+  await expect(page.getByRole('heading', { name: PANIC_PAGE.title })).toHaveCount(0);
+  await expect(page.locator('#app > *').first()).toBeVisible();
+});
+
+test('a program that cannot be loaded is said to be so', async ({ page, site, problems }) => {
+  await page.route('**/app_bg.wasm', (route) => route.fulfill({ status: 404, body: 'gone' }));
+  await page.goto(site);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(PANIC_PAGE.notStarted);
+  await expect(page.getByText('What was kept')).toBeVisible();
+  expect(problems.splice(0).join('\n')).toContain('404');
+});
+
+test.describe('without scripts', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('the page says that it needs them, and does not pretend to load', async ({ page, site }) => {
+    await page.goto(site);
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Elbowroom needs JavaScript');
+    await expect(page.locator('.loading')).toBeHidden();
+  });
+});
+
+test.describe('the watch over the page notices', () => {
+  test('an inline script and a style attribute', async ({ page, site, problems }) => {
+    await open(page, site);
+    await page.evaluate(() => {
+      const script = document.createElement('script');
+      script.textContent = 'globalThis.ranInline = true';
+      const styled = document.createElement('p');
+      styled.setAttribute('style', 'color: red');
+      document.body.append(script, styled);
+    });
+    expect(await page.evaluate(() => globalThis.ranInline)).toBeUndefined();
+    await expect.poll(() => problems.filter((each) => each.startsWith('policy violation')).sort()).toEqual([
+      'policy violation: script-src-elem inline',
+      'policy violation: style-src-attr inline',
+    ]);
+    problems.length = 0;
+  });
+
+  test('a request to another origin, which the policy refuses', async ({ page, site, problems }) => {
+    await open(page, site);
+    const refused = await page.evaluate((address) => fetch(address).then(() => false, () => true), elsewhere(site));
+    expect(refused).toBe(true);
+    await expect.poll(() => problems.join('\n')).toContain('policy violation: connect-src http://127.0.0.1');
+    problems.length = 0;
+  });
+
+  // A worker has the policy that its own file is served with, and a plain host sends none.
+  test('a request to another origin from a worker', async ({ page, site, problems }) => {
+    await open(page, site);
+    const body = `await fetch('${elsewhere(site)}', { mode: 'no-cors' }).catch(() => {}); postMessage('done');`;
+    await page.route('**/probe.js', (route) => route.fulfill({ contentType: 'text/javascript', body }));
+    await page.evaluate(() => new Promise((resolve) => {
+      new Worker('probe.js', { type: 'module' }).onmessage = resolve;
+    }));
+    await expect.poll(() => problems.splice(0)).toEqual([`request elsewhere: ${elsewhere(site)}`]);
+  });
+
+  test('an error that nobody caught', async ({ page, site, problems }) => {
+    await open(page, site);
+    await page.evaluate(() => { setTimeout(() => { throw new Error('left alone'); }); });
+    await expect.poll(() => problems.splice(0)).toEqual(['page error: left alone']);
+  });
+});

@@ -1,0 +1,153 @@
+// The step after Trunk: takes the staged files of a build and makes them the page that
+// is published. Run by Trunk (see Trunk.toml); needs the environment that Trunk sets.
+//
+// 1. optimises each .wasm (release builds only);
+// 2. moves every file into one folder named by the hash of the whole build, so that a
+//    page, its worker and its styles can never come from two builds;
+// 3. writes the names, the build's name and the content security policy into index.html;
+// 4. writes precache.json, the list that a service worker needs;
+// 5. prints what a first visit weighs.
+
+import { createHash } from 'node:crypto';
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { brotliCompressSync, constants } from 'node:zlib';
+
+const staging = process.env.TRUNK_STAGING_DIR;
+const release = process.env.TRUNK_PROFILE === 'release';
+if (!staging) throw new Error('TRUNK_STAGING_DIR is not set: this step is run by `trunk build`.');
+
+// Files that browsers look for beside index.html, and that keep their names.
+const BESIDE_INDEX = ['index.html', 'manifest.webmanifest', 'service-worker.js'];
+
+const POLICY = [
+  "default-src 'none'",
+  // 'wasm-unsafe-eval' allows compiling WebAssembly and nothing else.
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "worker-src 'self'",
+  "style-src 'self'",
+  // blob: and data: for pictures of the site and exported drawings.
+  "img-src 'self' blob: data:",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+// Named one by one: `--all-features` would emit WebAssembly that browsers refuse.
+const WASM_FEATURES = [
+  '--enable-bulk-memory',
+  '--enable-nontrapping-float-to-int',
+  '--enable-sign-ext',
+  '--enable-mutable-globals',
+  '--enable-reference-types',
+  '--enable-multivalue',
+];
+const WASM_LEVEL = '-O3';
+
+const files = readdirSync(staging, { recursive: true })
+  .map((name) => name.split(path.sep).join('/'))
+  .filter((name) => statSync(path.join(staging, name)).isFile())
+  .sort();
+const read = (name) => readFileSync(path.join(staging, name));
+
+if (release) for (const name of files.filter((each) => each.endsWith('.wasm'))) optimise(name);
+
+const build = `build-${hashOfBuild()}`;
+const moved = files.filter((name) => !BESIDE_INDEX.includes(name));
+for (const name of moved) {
+  const target = path.join(staging, build, name);
+  mkdirSync(path.dirname(target), { recursive: true });
+  renameSync(path.join(staging, name), target);
+}
+
+writeFileSync(path.join(staging, 'index.html'), finishedPage(read('index.html').toString()));
+
+const published = files.map((name) => (moved.includes(name) ? `${build}/${name}` : name));
+const sizes = published.map((name) => {
+  const bytes = read(name);
+  return { name, size: bytes.length, brotli: brotliSize(bytes) };
+});
+writeFileSync(
+  path.join(staging, 'precache.json'),
+  `${JSON.stringify({ build, files: sizes.map(({ name, size }) => ({ name, size })) }, null, 2)}\n`,
+);
+printSizes();
+
+// Optimised files are kept by the hash of what made them, because the optimiser takes
+// longer than everything else in a build that changed nothing.
+function optimise(name) {
+  const file = path.join(staging, name);
+  const require = createRequire(import.meta.url);
+  const binaryen = path.dirname(require.resolve('binaryen/package.json'));
+  const { version } = require('binaryen/package.json');
+  const key = createHash('sha256')
+    .update(JSON.stringify([version, WASM_LEVEL, WASM_FEATURES]))
+    .update(read(name))
+    .digest('hex');
+  const kept = path.join(targetDirectory(), 'wasm-opt', `${path.basename(name)}-${key}`);
+  if (!existsSync(kept)) {
+    mkdirSync(path.dirname(kept), { recursive: true });
+    const unfinished = `${kept}.unfinished`;
+    execFileSync(
+      process.execPath,
+      [path.join(binaryen, 'bin', 'wasm-opt'), file, WASM_LEVEL, ...WASM_FEATURES, '-o', unfinished],
+      { stdio: 'inherit' },
+    );
+    renameSync(unfinished, kept);
+  }
+  writeFileSync(file, readFileSync(kept));
+}
+
+function targetDirectory() {
+  return path.resolve(process.env.TRUNK_SOURCE_DIR, process.env.CARGO_TARGET_DIR ?? 'target');
+}
+
+function hashOfBuild() {
+  const hash = createHash('sha256').update(POLICY);
+  for (const name of files) hash.update(name).update('\0').update(read(name)).update('\0');
+  return hash.digest('hex').slice(0, 16);
+}
+
+function finishedPage(source) {
+  const page = source
+    // Trunk leaves its own link for the main program in place when it injects no scripts.
+    .replace(/[ \t]*<link\b[^>]*\bdata-trunk\b[^>]*>\n?/g, '')
+    .replace(/\b(href|src)="(?:\.\/)?([^":?#]+)"/g, (whole, attribute, name) =>
+      moved.includes(name) ? `${attribute}="${build}/${name}"` : whole)
+    // Lines that held a link which Trunk has taken out.
+    .replace(/\n[ \t]+(?=\n)/g, '');
+  return insertedAfter(page, '<meta charset="utf-8">', [
+    `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
+    `<meta name="elbowroom-build" content="${build}">`,
+    // Fetched while boot.js is still on its way.
+    `<link rel="modulepreload" href="${build}/app.js">`,
+    `<link rel="preload" href="${build}/app_bg.wasm" as="fetch" type="application/wasm" crossorigin>`,
+  ]);
+}
+
+function insertedAfter(page, mark, lines) {
+  if (page.split(mark).length !== 2) throw new Error(`index.html must hold ${mark} exactly once.`);
+  return page.replace(mark, [mark, ...lines].join('\n    '));
+}
+
+function brotliSize(bytes) {
+  return brotliCompressSync(bytes, {
+    params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
+  }).length;
+}
+
+function printSizes() {
+  const total = {
+    name: 'all files before first use',
+    size: sizes.reduce((sum, { size }) => sum + size, 0),
+    brotli: sizes.reduce((sum, { brotli }) => sum + brotli, 0),
+  };
+  console.log(`\n${build}${release ? '' : ' (not optimised)'}`);
+  console.log(`${'bytes'.padStart(12)}${'brotli'.padStart(12)}`);
+  for (const { name, size, brotli } of [...sizes, total]) {
+    console.log(`${String(size).padStart(12)}${String(brotli).padStart(12)}  ${name}`);
+  }
+}

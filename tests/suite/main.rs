@@ -1,0 +1,41 @@
+//! The core against figures from outside it: one module a subject.
+//!
+//! Each check names the source of what it expects, each tolerance is a constant with its reason.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test stops at what it cannot read"
+)]
+
+mod reference;
+mod seeded;
+mod tally;
+
+mod air;
+mod bends;
+mod dust;
+mod friction;
+mod sobol;
+
+mod operating;
+mod runs;
+
+mod random_plan;
+
+mod monotone;
+mod physics;
+mod symmetry;
+
+mod irc;
+
+mod lengths;
+
+mod example_file;
+mod plan_file;
+mod plan_file_faults;
+mod plan_file_random;
+
+mod rooms;
+mod rust_text;
