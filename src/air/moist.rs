@@ -39,7 +39,8 @@ impl MoistAir {
     /// Density of the mixture: (p - pw)/(R_a T) + pw/(R_w T).
     pub fn density(&self) -> Density {
         let kelvins = self.temperature.kelvins();
-        let dry = (self.pressure - self.vapour_pressure).pascals() / (DRY_AIR_GAS_CONSTANT * kelvins);
+        let dry =
+            (self.pressure - self.vapour_pressure).pascals() / (DRY_AIR_GAS_CONSTANT * kelvins);
         let wet = self.vapour_pressure.pascals() / (WATER_VAPOUR_GAS_CONSTANT * kelvins);
         Density::from_kilograms_per_cubic_metre(dry + wet)
     }

@@ -57,7 +57,12 @@ pub fn dew_point(vapour: Pressure) -> Option<Temperature> {
     if pascals <= 0.0 {
         return None;
     }
-    let off = |t: f64| saturation_pressure(Temperature::from_kelvins(t)).pascals().ln() - pascals.ln();
+    let off = |t: f64| {
+        saturation_pressure(Temperature::from_kelvins(t))
+            .pascals()
+            .ln()
+            - pascals.ln()
+    };
     root(off, COLDEST, HOTTEST, TOLERANCE_KELVINS)
         .ok()
         .map(Temperature::from_kelvins)

@@ -47,7 +47,9 @@ fn print_figures(path: &Path) -> Result<(), (u8, String)> {
     let unreadable = |error: std::io::Error| (UNREADABLE, error.to_string());
     let bytes = if path == Path::new("-") {
         let mut bytes = Vec::new();
-        std::io::stdin().read_to_end(&mut bytes).map_err(unreadable)?;
+        std::io::stdin()
+            .read_to_end(&mut bytes)
+            .map_err(unreadable)?;
         bytes
     } else {
         std::fs::read(path).map_err(unreadable)?
@@ -58,7 +60,8 @@ fn print_figures(path: &Path) -> Result<(), (u8, String)> {
     };
     let plan = read(&bytes).map_err(words)?;
     let (figures, _) = figures(&plan);
-    let text = serde_json::to_string_pretty(&figures).map_err(|error| (UNREADABLE, error.to_string()))?;
+    let text =
+        serde_json::to_string_pretty(&figures).map_err(|error| (UNREADABLE, error.to_string()))?;
     println!("{text}");
     Ok(())
 }

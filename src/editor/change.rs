@@ -99,7 +99,10 @@ pub(super) fn delete_bend(plan: &Plan, node: &NodeId) -> Changed {
     if index + 1 == plan.run.points.len() {
         return Err(Refusal::TerminationStays);
     }
-    let (before, after) = (corner_before(plan, index), plan.run.points[index + 1].position);
+    let (before, after) = (
+        corner_before(plan, index),
+        plan.run.points[index + 1].position,
+    );
     if before.distance(after) < SHORTEST_LEG {
         return Err(Refusal::LegTooShort);
     }

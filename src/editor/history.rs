@@ -35,8 +35,7 @@ impl History {
     /// Does the last undone step again.
     pub fn redo(&mut self, plan: &mut Arc<Plan>) -> Option<ActionName> {
         let (name, after) = self.redo.pop()?;
-        self.undo
-            .push_back((name, core::mem::replace(plan, after)));
+        self.undo.push_back((name, core::mem::replace(plan, after)));
         Some(name)
     }
 

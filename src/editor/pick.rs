@@ -26,15 +26,23 @@ pub fn pick(plan: &Plan, at: Point, reach: f64) -> Option<Hit> {
             .map(|(index, _)| index)
     };
     let legs = legs(plan);
-    let corners = plan.run.points.iter().map(|point| point.position.distance(at).metres());
+    let corners = plan
+        .run
+        .points
+        .iter()
+        .map(|point| point.position.distance(at).metres());
     if let Some(index) = nearest(corners.collect()) {
         return Some(Hit::Corner(node(index)));
     }
-    let middles = legs.iter().map(|(from, to)| from.halfway(*to).distance(at).metres());
+    let middles = legs
+        .iter()
+        .map(|(from, to)| from.halfway(*to).distance(at).metres());
     if let Some(index) = nearest(middles.collect()) {
         return Some(Hit::NewBend(node(index)));
     }
-    let lines = legs.iter().map(|(from, to)| distance_to_segment(at, *from, *to));
+    let lines = legs
+        .iter()
+        .map(|(from, to)| distance_to_segment(at, *from, *to));
     nearest(lines.collect()).map(|index| Hit::Leg(ElementId::new(&node(index), Part::Leg)))
 }
 
@@ -44,7 +52,12 @@ fn legs(plan: &Plan) -> Vec<(Point, Point)> {
     plan.run
         .points
         .iter()
-        .map(|point| (core::mem::replace(&mut before, point.position), point.position))
+        .map(|point| {
+            (
+                core::mem::replace(&mut before, point.position),
+                point.position,
+            )
+        })
         .collect()
 }
 

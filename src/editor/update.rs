@@ -162,8 +162,8 @@ fn drag(state: &mut State, to: Point, reach: f64) {
         return;
     };
     let wanted = Point::new(to.x - gesture.grip.0, to.y - gesture.grip.1);
-    let is_new = gesture.name == ActionName::InsertBend
-        && Arc::ptr_eq(&state.plan, &gesture.before);
+    let is_new =
+        gesture.name == ActionName::InsertBend && Arc::ptr_eq(&state.plan, &gesture.before);
     if is_new {
         // The bend is made with the first move, so a mere press on its place only selects the leg.
         let middle = middle_of_leg(&state.plan, &gesture.node);
@@ -245,7 +245,10 @@ fn select_neighbour(state: &mut State, forward: bool) {
 fn position(plan: &Plan, node: &NodeId) -> Option<Point> {
     match node {
         NodeId::Outlet => None,
-        NodeId::Point(id) => plan.run.index_of(id).map(|index| plan.run.points[index].position),
+        NodeId::Point(id) => plan
+            .run
+            .index_of(id)
+            .map(|index| plan.run.points[index].position),
     }
 }
 

@@ -75,8 +75,7 @@ impl View {
             return;
         }
         let held = self.point_at(x, y);
-        self.metres_per_pixel =
-            (self.metres_per_pixel / factor).clamp(Self::LEAST, Self::GREATEST);
+        self.metres_per_pixel = (self.metres_per_pixel / factor).clamp(Self::LEAST, Self::GREATEST);
         self.move_origin(
             held.x - x * self.metres_per_pixel,
             held.y - y * self.metres_per_pixel,

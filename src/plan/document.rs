@@ -1,6 +1,7 @@
-//! The document itself. Field names in the file carry their unit.
+//! The document but for its run: site, air, code, room and dryer. Field names in the file carry their
+//! unit.
 
-use super::{Heading, NodeId, Point};
+use super::{Heading, Point, Run};
 use crate::units::{Airflow, Angle, Length, Temperature};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -41,7 +42,7 @@ pub struct Site {
     #[serde(rename = "altitude_m")]
     pub altitude: Length,
     /// Outdoor air's temperature.
-    #[serde(rename = "outdoor_temperature_degc", with = "celsius")]
+    #[serde(rename = "outdoor_temperature_degc")]
     pub outdoor_temperature: Temperature,
     /// Outdoor air's relative humidity, 0..1.
     pub outdoor_relative_humidity: f64,
@@ -52,7 +53,7 @@ pub struct Site {
 #[serde(deny_unknown_fields)]
 pub struct Exhaust {
     /// Its temperature.
-    #[serde(rename = "temperature_degc", with = "celsius")]
+    #[serde(rename = "temperature_degc")]
     pub temperature: Temperature,
     /// Its relative humidity, 0..1.
     pub relative_humidity: f64,
@@ -87,6 +88,7 @@ pub struct CodeChoice {
 #[serde(rename_all = "snake_case")]
 pub enum RuleSetId {
     /// International Residential Code 2021.
+    #[serde(rename = "irc_2021")]
     Irc2021,
 }
 
@@ -185,8 +187,7 @@ pub struct Dryer {
     #[serde(rename = "depth_m")]
     pub depth: Length,
     /// Clockwise turn on the floor; at none the outlet faces the top of the sheet.
-    #[serde(rename = "turned_deg", with = "degrees")]
-    pub turned: Angle,
+    pub turned_deg: f64,
     /// Outlet's centre above the floor.
     #[serde(rename = "outlet_height_m")]
     pub outlet_height: Length,
@@ -201,7 +202,7 @@ impl Dryer {
     }
     /// The way the outlet faces.
     pub fn outlet_heading(&self) -> Heading {
-        Heading::clockwise_from_top(self.turned)
+        Heading::clockwise_from_top(Angle::from_degrees(self.turned_deg))
     }
     /// The outlet: the middle of the back.
     pub fn outlet(&self) -> Point {
@@ -218,193 +219,4 @@ pub enum Energy {
     Electric,
     /// By gas: its exhaust carries combustion products.
     Gas,
-}
-
-/// The exhaust run, from the dryer's outlet through its points to the termination at the last.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Run {
-    /// Inside diameter.
-    #[serde(rename = "diameter_m")]
-    pub diameter: Length,
-    /// What sits at the outlet when the run turns or rises there.
-    pub outlet: Fitting,
-    /// The corners, the last of which is the termination.
-    pub points: Vec<RunPoint>,
-    /// What ends it.
-    pub termination: Termination,
-}
-
-impl Run {
-    /// The index of the point called `id`.
-    pub fn index_of(&self, id: &str) -> Option<usize> {
-        self.points.iter().position(|point| &*point.id == id)
-    }
-
-    /// What sits at `node`.
-    pub fn fitting(&self, node: &NodeId) -> Option<&Fitting> {
-        match node {
-            NodeId::Outlet => Some(&self.outlet),
-            NodeId::Point(id) => self.index_of(id).map(|index| &self.points[index].fitting),
-        }
-    }
-
-    /// What sits at `node`, to be changed.
-    pub fn fitting_mut(&mut self, node: &NodeId) -> Option<&mut Fitting> {
-        match node {
-            NodeId::Outlet => Some(&mut self.outlet),
-            NodeId::Point(id) => self
-                .index_of(id)
-                .map(|index| &mut self.points[index].fitting),
-        }
-    }
-}
-
-/// A corner of the run.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(from = "PointRecord", into = "PointRecord")]
-pub struct RunPoint {
-    /// Its id.
-    pub id: Arc<str>,
-    /// Where it is.
-    pub position: Point,
-    /// The duct of the leg that arrives here.
-    pub duct: Duct,
-    /// What sits here when the run turns or rises.
-    pub fitting: Fitting,
-}
-
-/// A run's point as the file has it: flat, with every unknown field refused.
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct PointRecord {
-    id: Arc<str>,
-    x_m: f64,
-    y_m: f64,
-    duct: Duct,
-    elbow: Elbow,
-    riser: Option<Riser>,
-}
-
-impl From<PointRecord> for RunPoint {
-    fn from(record: PointRecord) -> Self {
-        Self {
-            id: record.id,
-            position: Point::new(record.x_m, record.y_m),
-            duct: record.duct,
-            fitting: Fitting {
-                elbow: record.elbow,
-                riser: record.riser,
-            },
-        }
-    }
-}
-
-impl From<RunPoint> for PointRecord {
-    fn from(point: RunPoint) -> Self {
-        Self {
-            id: point.id,
-            x_m: point.position.x,
-            y_m: point.position.y,
-            duct: point.duct,
-            elbow: point.fitting.elbow,
-            riser: point.fitting.riser,
-        }
-    }
-}
-
-/// The elbow at a node and the riser on it.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Fitting {
-    /// The elbow in the plan, or into the riser.
-    pub elbow: Elbow,
-    /// The vertical leg, if one stands here.
-    pub riser: Option<Riser>,
-}
-
-/// A vertical leg.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Riser {
-    /// Upward; a drop is negative.
-    #[serde(rename = "rise_m")]
-    pub rise: Length,
-    /// The elbow that leaves it.
-    pub elbow: Elbow,
-}
-
-/// An elbow. Its angle comes from the drawing.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Elbow {
-    /// How it is made.
-    pub kind: ElbowKind,
-    /// To the centre line.
-    #[serde(rename = "centre_line_radius_m")]
-    pub radius: Length,
-}
-
-/// How an elbow is made.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum ElbowKind {
-    /// One smooth curve.
-    Smooth,
-    /// Gored or adjustable: straight pieces at an angle.
-    Segmented,
-}
-
-/// Duct materials.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Duct {
-    /// Galvanized or aluminium pipe.
-    Rigid,
-}
-
-/// The end of the run.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Termination {
-    /// What it is.
-    pub kind: TerminationKind,
-}
-
-/// Kinds of terminations.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum TerminationKind {
-    /// A hood on an outside wall with one flap.
-    WallHood,
-}
-
-mod celsius {
-    //! A temperature as degrees Celsius in the file.
-    use crate::units::Temperature;
-    use serde::{Deserialize, Deserializer, Serializer};
-
-    #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
-    pub fn serialize<S: Serializer>(value: &Temperature, to: S) -> Result<S::Ok, S::Error> {
-        // Kelvins and back leave dust in the last digits; a tenth of a microdegree is finer than
-        // anything typed, and makes reading and writing a round trip.
-        to.serialize_f64((value.celsius() * 1e7).round() / 1e7)
-    }
-    pub fn deserialize<'de, D: Deserializer<'de>>(from: D) -> Result<Temperature, D::Error> {
-        f64::deserialize(from).map(Temperature::from_celsius)
-    }
-}
-
-mod degrees {
-    //! An angle as degrees in the file.
-    use crate::units::Angle;
-    use serde::{Deserialize, Deserializer, Serializer};
-
-    #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
-    pub fn serialize<S: Serializer>(value: &Angle, to: S) -> Result<S::Ok, S::Error> {
-        to.serialize_f64((value.degrees() * 1e9).round() / 1e9)
-    }
-    pub fn deserialize<'de, D: Deserializer<'de>>(from: D) -> Result<Angle, D::Error> {
-        f64::deserialize(from).map(Angle::from_degrees)
-    }
 }

@@ -8,7 +8,7 @@ use super::{
     OpeningKind, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind,
     Wall,
 };
-use crate::units::{Angle, Length, Temperature};
+use crate::units::{Length, Temperature};
 
 const SEGMENTED_4_INCH: Elbow = Elbow {
     kind: ElbowKind::Segmented,
@@ -20,7 +20,10 @@ const LEVEL: Fitting = Fitting {
 };
 
 fn inches(x: f64, y: f64) -> Point {
-    Point::new(Length::from_inches(x).metres(), Length::from_inches(y).metres())
+    Point::new(
+        Length::from_inches(x).metres(),
+        Length::from_inches(y).metres(),
+    )
 }
 
 fn wall(id: &str, from: Point, to: Point, outside: bool) -> Wall {
@@ -89,7 +92,7 @@ pub fn example(title: String, note: String, breast: String) -> Plan {
             y_m: inches(0.0, 28.0).y,
             width: Length::from_inches(27.0),
             depth: Length::from_inches(30.0),
-            turned: Angle::ZERO,
+            turned_deg: 0.0,
             outlet_height: Length::from_inches(5.0),
             energy: Energy::Electric,
         },
@@ -144,7 +147,7 @@ pub fn blank(title: String) -> Plan {
             y_m: inches(0.0, 96.0).y,
             width: Length::from_inches(27.0),
             depth: Length::from_inches(30.0),
-            turned: Angle::ZERO,
+            turned_deg: 0.0,
             outlet_height: Length::from_inches(5.0),
             energy: Energy::Electric,
         },

@@ -9,16 +9,20 @@ mod example;
 mod file;
 mod path;
 mod point;
+mod run;
 mod validate;
 
 pub use bounds::Bounds;
 pub use document::{
-    CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow, Obstacle, Opening,
-    OpeningKind, Plan, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
+    CodeChoice, Dryer, Energy, Exhaust, Flow, Obstacle, Opening, OpeningKind, Plan, RuleSetId,
+    Site, Wall,
 };
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};
 pub use file::{FileError, read, write};
 pub use path::{Bend, Piece, PieceKind, RunPath};
 pub use point::{Heading, Point};
+pub use run::{
+    Duct, Elbow, ElbowKind, Fitting, Riser, Run, RunPoint, Termination, TerminationKind,
+};
 pub use validate::{Field, ValueError, validate};

@@ -118,8 +118,16 @@ impl Walk {
             self.pieces.push(Piece {
                 id: open.id,
                 kind: PieceKind::Straight {
-                    length: if length > Length::ZERO { length } else { Length::ZERO },
-                    overlap: if length < Length::ZERO { -length } else { Length::ZERO },
+                    length: if length > Length::ZERO {
+                        length
+                    } else {
+                        Length::ZERO
+                    },
+                    overlap: if length < Length::ZERO {
+                        -length
+                    } else {
+                        Length::ZERO
+                    },
                     duct: open.duct,
                     corners: open.corners,
                     ends,
@@ -177,7 +185,12 @@ impl Walk {
                 after: None,
             };
             self.bend(ElementId::new(node, Part::Elbow), lower);
-            self.straight(ElementId::new(node, Part::Riser), riser.rise.abs(), duct, (at, at));
+            self.straight(
+                ElementId::new(node, Part::Riser),
+                riser.rise.abs(),
+                duct,
+                (at, at),
+            );
             self.height += riser.rise;
             if after.is_some() {
                 let upper = Bend {
@@ -236,13 +249,20 @@ impl RunPath {
                 point.duct,
                 (at, point.position),
             );
-            (at, heading, node, fitting, duct) = (point.position, next, id, &point.fitting, point.duct);
+            (at, heading, node, fitting, duct) =
+                (point.position, next, id, &point.fitting, point.duct);
         }
         walk.node(&node, at, fitting, duct, heading, None);
         walk.settle();
         let ends_upward = matches!(
             walk.pieces.last(),
-            Some(Piece { id: ElementId { part: Part::Riser, .. }, .. })
+            Some(Piece {
+                id: ElementId {
+                    part: Part::Riser,
+                    ..
+                },
+                ..
+            })
         );
         walk.pieces.push(Piece {
             id: ElementId::new(&node, Part::Termination),

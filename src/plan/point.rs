@@ -32,7 +32,10 @@ impl Point {
 
     /// The point halfway to `other`.
     pub fn halfway(self, other: Self) -> Self {
-        Self::new(f64::midpoint(self.x, other.x), f64::midpoint(self.y, other.y))
+        Self::new(
+            f64::midpoint(self.x, other.x),
+            f64::midpoint(self.y, other.y),
+        )
     }
 
     /// The heading to `other`; none where the two points are one.

@@ -135,13 +135,25 @@ impl Check {
         let site = &plan.site;
         self.value("site.altitude_m", site.altitude.metres(), Field::ALTITUDE);
         let outdoors = site.outdoor_temperature.celsius();
-        self.value("site.outdoor_temperature_degc", outdoors, Field::OUTDOOR_TEMPERATURE);
+        self.value(
+            "site.outdoor_temperature_degc",
+            outdoors,
+            Field::OUTDOOR_TEMPERATURE,
+        );
         let humidity = site.outdoor_relative_humidity;
         self.value("site.outdoor_relative_humidity", humidity, Field::HUMIDITY);
         let exhaust = &plan.exhaust;
         let temperature = exhaust.temperature.celsius();
-        self.value("exhaust.temperature_degc", temperature, Field::EXHAUST_TEMPERATURE);
-        self.value("exhaust.relative_humidity", exhaust.relative_humidity, Field::HUMIDITY);
+        self.value(
+            "exhaust.temperature_degc",
+            temperature,
+            Field::EXHAUST_TEMPERATURE,
+        );
+        self.value(
+            "exhaust.relative_humidity",
+            exhaust.relative_humidity,
+            Field::HUMIDITY,
+        );
         if let super::Flow::StatedAirflow { airflow } = plan.flow {
             let airflow = airflow.cubic_metres_per_second();
             self.value("flow.airflow_m3_per_s", airflow, Field::AIRFLOW);
@@ -162,7 +174,11 @@ impl Check {
                 self.value(&format!("walls[{index}].{name}"), value, Field::COORDINATE);
             }
             let thickness = wall.thickness.metres();
-            self.value(&format!("walls[{index}].thickness_m"), thickness, Field::THICKNESS);
+            self.value(
+                &format!("walls[{index}].thickness_m"),
+                thickness,
+                Field::THICKNESS,
+            );
         }
         self.count("openings", plan.openings.len());
         self.ids("openings", plan.openings.iter().map(|opening| &*opening.id));
@@ -173,14 +189,29 @@ impl Check {
                 });
             }
             let (offset, width) = (opening.offset.metres(), opening.width.metres());
-            self.value(&format!("openings[{index}].offset_m"), offset, Field::OFFSET);
+            self.value(
+                &format!("openings[{index}].offset_m"),
+                offset,
+                Field::OFFSET,
+            );
             self.value(&format!("openings[{index}].width_m"), width, Field::SIZE);
         }
         self.count("obstacles", plan.obstacles.len());
-        self.ids("obstacles", plan.obstacles.iter().map(|obstacle| &*obstacle.id));
+        self.ids(
+            "obstacles",
+            plan.obstacles.iter().map(|obstacle| &*obstacle.id),
+        );
         for (index, obstacle) in plan.obstacles.iter().enumerate() {
-            self.value(&format!("obstacles[{index}].x_m"), obstacle.x_m, Field::COORDINATE);
-            self.value(&format!("obstacles[{index}].y_m"), obstacle.y_m, Field::COORDINATE);
+            self.value(
+                &format!("obstacles[{index}].x_m"),
+                obstacle.x_m,
+                Field::COORDINATE,
+            );
+            self.value(
+                &format!("obstacles[{index}].y_m"),
+                obstacle.y_m,
+                Field::COORDINATE,
+            );
             let (width, depth) = (obstacle.width.metres(), obstacle.depth.metres());
             self.value(&format!("obstacles[{index}].width_m"), width, Field::SIZE);
             self.value(&format!("obstacles[{index}].depth_m"), depth, Field::SIZE);
@@ -190,8 +221,12 @@ impl Check {
         self.value("dryer.y_m", dryer.y_m, Field::COORDINATE);
         self.value("dryer.width_m", dryer.width.metres(), Field::SIZE);
         self.value("dryer.depth_m", dryer.depth.metres(), Field::SIZE);
-        self.value("dryer.turned_deg", dryer.turned.degrees(), Field::TURN);
-        self.value("dryer.outlet_height_m", dryer.outlet_height.metres(), Field::HEIGHT);
+        self.value("dryer.turned_deg", dryer.turned_deg, Field::TURN);
+        self.value(
+            "dryer.outlet_height_m",
+            dryer.outlet_height.metres(),
+            Field::HEIGHT,
+        );
     }
 
     fn run(&mut self, plan: &Plan) {
@@ -213,9 +248,17 @@ impl Check {
 
     fn fitting(&mut self, path: &str, fitting: &super::Fitting) {
         let radius = fitting.elbow.radius.metres();
-        self.value(&format!("{path}.elbow.centre_line_radius_m"), radius, Field::RADIUS);
+        self.value(
+            &format!("{path}.elbow.centre_line_radius_m"),
+            radius,
+            Field::RADIUS,
+        );
         if let Some(riser) = &fitting.riser {
-            self.value(&format!("{path}.riser.rise_m"), riser.rise.metres(), Field::RISE);
+            self.value(
+                &format!("{path}.riser.rise_m"),
+                riser.rise.metres(),
+                Field::RISE,
+            );
             let radius = riser.elbow.radius.metres();
             let path = format!("{path}.riser.elbow.centre_line_radius_m");
             self.value(&path, radius, Field::RADIUS);

@@ -19,7 +19,12 @@ const LETTERS: f64 = 3.0;
 const ASIDE: f64 = 5.5;
 
 /// The drawing of `plan` on paper, true to scale (1 to 20), as the text of an SVG file.
-pub fn drawing_svg(plan: &Plan, ledger: Option<&Ledger>, language: Language, units: UnitSystem) -> String {
+pub fn drawing_svg(
+    plan: &Plan,
+    ledger: Option<&Ledger>,
+    language: Language,
+    units: UnitSystem,
+) -> String {
     let bounds = Bounds::of(plan);
     let (width, height) = bounds.size();
     let (width, height) = (
@@ -123,7 +128,11 @@ impl Sheet {
             data = match *step {
                 Step::Move(to) => data.move_to(self.place(to)),
                 Step::Line(to) => data.line_to(self.place(to)),
-                Step::Arc { to, radius, clockwise } => {
+                Step::Arc {
+                    to,
+                    radius,
+                    clockwise,
+                } => {
                     let radius = radius * MILLIMETRES_PER_METRE;
                     let (x, y) = self.place(to);
                     data.elliptical_arc_to((radius, radius, 0, 0, u8::from(clockwise), x, y))
@@ -155,12 +164,21 @@ impl Look {
             Role::Obstacle => ("#e8eaed".to_owned(), "#6b7280".to_owned(), HAIRLINE),
             Role::Dryer => ("none".to_owned(), INK.to_owned(), HAIRLINE),
             Role::Casing => ("none".to_owned(), INK.to_owned(), to_scale),
-            Role::Core => ("none".to_owned(), cividis(mark.weight).to_string(), to_scale),
-            Role::Label | Role::Rank | Role::Corner(_) | Role::NewBend(_) => {
+            Role::Bore => ("none".to_owned(), "#ffffff".to_owned(), to_scale),
+            Role::Core => (
+                "none".to_owned(),
+                cividis(mark.weight).to_string(),
+                to_scale,
+            ),
+            Role::Label | Role::Rank | Role::Corner(_) | Role::NewBend { .. } => {
                 ("none".to_owned(), "none".to_owned(), HAIRLINE)
             }
         };
-        Self { fill, stroke, width }
+        Self {
+            fill,
+            stroke,
+            width,
+        }
     }
 }
 

@@ -170,7 +170,11 @@ fn totals(assessment: &Assessment) -> Option<Totals> {
         friction_factor: at.friction_factor,
         density: run.density,
         viscosity: run.viscosity,
-        developed_length: run.elements.iter().map(|element| element.developed_length).sum(),
+        developed_length: run
+            .elements
+            .iter()
+            .map(|element| element.developed_length)
+            .sum(),
         equivalent_length: ledger.rows.iter().map(|row| row.equivalent_length).sum(),
     })
 }

@@ -53,7 +53,11 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
     for element in &run.elements {
         match element.kind {
             ElementKind::Straight { length, .. } => measured += length,
-            ElementKind::Elbow { angle, elbow, radius } => {
+            ElementKind::Elbow {
+                angle,
+                elbow,
+                radius,
+            } => {
                 if counts {
                     measured += element.developed_length;
                 }
@@ -68,9 +72,14 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
     let (section, limit) = match plan.code.rule_set {
         RuleSetId::Irc2021 => ("M1502.4.6.1", irc::IRC_LENGTH_LIMIT),
     };
-    let with_deductions = measured + deductions.iter().map(|(_, deduction)| deduction.length).sum();
+    let with_deductions = measured
+        + deductions
+            .iter()
+            .map(|(_, deduction)| deduction.length)
+            .sum();
     let mut doubts = Vec::new();
-    let at_least = |(_, deduction): &(_, Deduction)| deduction.notes.contains(&DeductionNote::AtLeast);
+    let at_least =
+        |(_, deduction): &(_, Deduction)| deduction.notes.contains(&DeductionNote::AtLeast);
     if deductions.iter().any(at_least) {
         doubts.push(Doubt::RadiusBelowTable);
     }

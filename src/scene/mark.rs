@@ -21,7 +21,7 @@ pub struct Mark {
 }
 
 /// What a mark stands for.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Role {
     /// A wall to the outdoors.
     OutsideWall,
@@ -37,6 +37,8 @@ pub enum Role {
     Dryer,
     /// The duct's outline.
     Casing,
+    /// The duct's inside, on which the core lies.
+    Bore,
     /// The duct's core, coloured and widened by its weight.
     Core,
     /// A length or a name.
@@ -46,7 +48,12 @@ pub enum Role {
     /// A corner that can be dragged.
     Corner(NodeId),
     /// A place on a leg from which a new bend can be pulled.
-    NewBend(NodeId),
+    NewBend {
+        /// The node that the leg arrives at.
+        node: NodeId,
+        /// The leg's length.
+        leg: Length,
+    },
 }
 
 /// The outline of a mark, m on the plan.

@@ -5,8 +5,11 @@ use crate::plan::{Dryer, Heading, Obstacle, Opening, OpeningKind, Plan, Point, W
 use crate::units::Length;
 
 pub(super) fn draw(plan: &Plan, marks: &mut Vec<Mark>) {
-    for wall in &plan.walls {
-        draw_wall(wall, marks);
+    // Outside walls run through at the corners.
+    for outside in [false, true] {
+        for wall in plan.walls.iter().filter(|wall| wall.outside == outside) {
+            draw_wall(wall, marks);
+        }
     }
     for opening in &plan.openings {
         if let Some(wall) = plan.walls.iter().find(|wall| wall.id == opening.wall) {
@@ -122,7 +125,12 @@ fn draw_obstacle(obstacle: &Obstacle, marks: &mut Vec<Mark>) {
         Point::new(x, foot),
     ];
     let id = format!("obstacle:{}", obstacle.id);
-    marks.push(mark(id.clone(), Role::Obstacle, polygon(corners), Length::ZERO));
+    marks.push(mark(
+        id.clone(),
+        Role::Obstacle,
+        polygon(corners),
+        Length::ZERO,
+    ));
     if !obstacle.name.is_empty() {
         let text = Shape::Text {
             at: corners[0].halfway(corners[2]),
@@ -139,7 +147,10 @@ fn draw_dryer(dryer: &Dryer, marks: &mut Vec<Mark>) {
     let back: Heading = dryer.outlet_heading();
     let (half_width, half_depth) = (dryer.width / 2.0, dryer.depth / 2.0);
     let corner = |across: Length, along: Length| {
-        dryer.centre().toward(back.right(), across).toward(back, along)
+        dryer
+            .centre()
+            .toward(back.right(), across)
+            .toward(back, along)
     };
     let outline = polygon([
         corner(-half_width, half_depth),
@@ -148,7 +159,11 @@ fn draw_dryer(dryer: &Dryer, marks: &mut Vec<Mark>) {
         corner(-half_width, -half_depth),
     ]);
     marks.push(mark("dryer".into(), Role::Dryer, outline, Length::ZERO));
-    let lesser = if dryer.width < dryer.depth { dryer.width } else { dryer.depth };
+    let lesser = if dryer.width < dryer.depth {
+        dryer.width
+    } else {
+        dryer.depth
+    };
     let drum = Shape::Circle {
         centre: dryer.centre(),
         radius: lesser * DRUM,

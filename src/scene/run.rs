@@ -8,7 +8,9 @@ use crate::units::Length;
 /// How many of the costliest elements carry their rank.
 const RANKED: usize = 3;
 /// Width of the core as a share of the duct, for no loss and for the greatest.
-const CORE_WIDTH: (f64, f64) = (0.28, 0.86);
+const CORE_WIDTH: (f64, f64) = (0.2, 0.7);
+/// Width of the duct's inside as drawn, as a share of the duct.
+const BORE_WIDTH: f64 = 0.8;
 
 pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: &mut Vec<Mark>) {
     let mut drawing = Drawing {
@@ -20,7 +22,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
         cores: Vec::new(),
         notes: Vec::new(),
     };
-    let mut casings = Vec::new();
+    let (mut casings, mut bores) = (Vec::new(), Vec::new());
     for piece in &path.pieces {
         let Some((shape, middle, aside)) = outline(piece, path, plan.run.diameter) else {
             continue;
@@ -33,9 +35,18 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
             weight: 0.0,
             element: Some(piece.id.clone()),
         });
+        bores.push(Mark {
+            id: format!("bore:{}", piece.id),
+            role: Role::Bore,
+            shape: shape.clone(),
+            width: plan.run.diameter * BORE_WIDTH,
+            weight: 0.0,
+            element: Some(piece.id.clone()),
+        });
         drawing.core(piece, shape, middle, aside);
     }
     marks.append(&mut casings);
+    marks.append(&mut bores);
     marks.append(&mut drawing.cores);
     lengths(plan, path, marks);
     marks.append(&mut drawing.notes);
@@ -60,7 +71,9 @@ impl Drawing<'_> {
         let row = self.row(&piece.id);
         let rank = row.map(|row| row.rank);
         let weight = match row {
-            Some(row) if self.greatest > 0.0 => (row.loss.pascals() / self.greatest).clamp(0.0, 1.0),
+            Some(row) if self.greatest > 0.0 => {
+                (row.loss.pascals() / self.greatest).clamp(0.0, 1.0)
+            }
             _ => 0.0,
         };
         let (least, greatest) = CORE_WIDTH;
@@ -90,9 +103,18 @@ impl Drawing<'_> {
 }
 
 /// A piece's outline, its middle, and the side on which its rank stands; none where nothing shows.
-fn outline(piece: &Piece, path: &RunPath, diameter: Length) -> Option<(Shape, Point, Option<Heading>)> {
+fn outline(
+    piece: &Piece,
+    path: &RunPath,
+    diameter: Length,
+) -> Option<(Shape, Point, Option<Heading>)> {
     match &piece.kind {
-        PieceKind::Straight { length, ends, corners, .. } => {
+        PieceKind::Straight {
+            length,
+            ends,
+            corners,
+            ..
+        } => {
             let (from, to) = *ends;
             if piece.id.part == Part::Riser {
                 let ring = Shape::Circle {
@@ -130,17 +152,29 @@ fn bend_outline(bend: &Bend) -> (Shape, Point, Option<Heading>) {
             ]);
             // Outside the bend, on its bisector.
             let chord = from.heading_to(to).unwrap_or(before);
-            let outward = if clockwise { chord.right().back() } else { chord.right() };
+            let outward = if clockwise {
+                chord.right().back()
+            } else {
+                chord.right()
+            };
             (shape, corner, Some(outward))
         }
         // An elbow into or out of the vertical shows as the short straight that it is from above.
         (Some(before), None) => {
             let from = corner.toward(before, -tangent);
-            (stub(from, corner), from.halfway(corner), Some(before.right()))
+            (
+                stub(from, corner),
+                from.halfway(corner),
+                Some(before.right()),
+            )
         }
         (None, Some(after)) => {
             let to = corner.toward(after, tangent);
-            (stub(corner, to), corner.halfway(to), Some(after.right().back()))
+            (
+                stub(corner, to),
+                corner.halfway(to),
+                Some(after.right().back()),
+            )
         }
         (None, None) => (stub(corner, corner), corner, None),
     }
@@ -175,7 +209,11 @@ fn hood_outline(path: &RunPath, diameter: Length) -> (Shape, Point, Option<Headi
 /// Every leg's length, corner to corner, and every riser's rise.
 fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
     for piece in &path.pieces {
-        let PieceKind::Straight { corners: (from, to), .. } = &piece.kind else {
+        let PieceKind::Straight {
+            corners: (from, to),
+            ..
+        } = &piece.kind
+        else {
             continue;
         };
         let (text, at, aside) = if piece.id.part == Part::Riser {
@@ -184,11 +222,14 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
                 .fitting(&piece.id.node)
                 .and_then(|fitting| fitting.riser)
                 .map_or(Length::ZERO, |riser| riser.rise);
-            let up_and_left = Heading::clockwise_from_top(crate::units::Angle::from_degrees(-60.0));
-            (Text::Rise(rise), *from, Some(up_and_left))
+            (Text::Rise(rise), *from, clear_side(path, piece))
         } else {
             let aside = from.heading_to(*to).map(Heading::right);
-            (Text::LegLength(from.distance(*to)), from.halfway(*to), aside)
+            (
+                Text::LegLength(from.distance(*to)),
+                from.halfway(*to),
+                aside,
+            )
         };
         marks.push(Mark {
             id: format!("length:{}", piece.id),
@@ -201,12 +242,35 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
     }
 }
 
+/// The side of a riser on which no leg leaves it: against the one that leaves, else along the one
+/// that arrives.
+fn clear_side(path: &RunPath, riser: &Piece) -> Option<Heading> {
+    let bends = path
+        .pieces
+        .iter()
+        .filter(|piece| piece.id.node == riser.id.node);
+    let headings = bends.filter_map(|piece| match &piece.kind {
+        PieceKind::Bend(bend) => Some((bend.before, bend.after)),
+        _ => None,
+    });
+    let (mut arrives, mut leaves) = (None, None);
+    for (before, after) in headings {
+        arrives = arrives.or(before);
+        leaves = leaves.or(after);
+    }
+    leaves.map(Heading::back).or(arrives)
+}
+
 fn handles(plan: &Plan, marks: &mut Vec<Mark>) {
     let mut before = plan.dryer.outlet();
     let last = plan.run.points.len().saturating_sub(1);
     for (index, point) in plan.run.points.iter().enumerate() {
         let node = NodeId::Point(point.id.clone());
-        let part = if index == last { Part::Termination } else { Part::Elbow };
+        let part = if index == last {
+            Part::Termination
+        } else {
+            Part::Elbow
+        };
         let handle = |id: String, role: Role, at: Point, part: Part| Mark {
             id,
             role,
@@ -216,10 +280,23 @@ fn handles(plan: &Plan, marks: &mut Vec<Mark>) {
             element: Some(ElementId::new(&node, part)),
         };
         let middle = before.halfway(point.position);
-        let new_bend = Role::NewBend(node.clone());
-        marks.push(handle(format!("new-bend:{node}"), new_bend, middle, Part::Leg));
+        let new_bend = Role::NewBend {
+            node: node.clone(),
+            leg: before.distance(point.position),
+        };
+        marks.push(handle(
+            format!("new-bend:{node}"),
+            new_bend,
+            middle,
+            Part::Leg,
+        ));
         let corner = Role::Corner(node.clone());
-        marks.push(handle(format!("corner:{node}"), corner, point.position, part));
+        marks.push(handle(
+            format!("corner:{node}"),
+            corner,
+            point.position,
+            part,
+        ));
         before = point.position;
     }
 }

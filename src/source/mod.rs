@@ -6,4 +6,4 @@ mod coefficient;
 mod reach;
 
 pub use coefficient::{Coefficient, Source, Standing};
-pub use reach::{Reach, Ranged};
+pub use reach::{Ranged, Reach};

@@ -5,7 +5,9 @@ use super::{Draw, Finding, Input};
 use crate::air::{MoistAir, pressure_at_altitude};
 use crate::duct::elbow::{ElbowLaw, spread_of_methods};
 use crate::duct::{elbow, friction, tables, velocity_pressure};
-use crate::plan::{Bend, Duct, ElbowKind, ElementId, Flow, PieceKind, Plan, RunPath, TerminationKind};
+use crate::plan::{
+    Bend, Duct, ElbowKind, ElementId, Flow, PieceKind, Plan, RunPath, TerminationKind,
+};
 use crate::source::{Coefficient, Reach};
 use crate::units::{Airflow, Angle, Density, Length, Pressure, Velocity, Viscosity};
 use serde::Serialize;
@@ -58,7 +60,10 @@ enum Law {
     /// K = f times this many diameters.
     Straight { diameters: f64 },
     /// An elbow, with its span of methods where it is smooth.
-    Elbow { law: ElbowLaw, spread: Option<(f64, f64)> },
+    Elbow {
+        law: ElbowLaw,
+        spread: Option<(f64, f64)>,
+    },
     /// K of the hood and the pressure that lifts its flap.
     WallHood,
 }
@@ -162,7 +167,12 @@ impl CompiledRun {
         let mut elements = Vec::with_capacity(path.pieces.len());
         for piece in &path.pieces {
             let element = match &piece.kind {
-                PieceKind::Straight { length, overlap, duct, .. } => {
+                PieceKind::Straight {
+                    length,
+                    overlap,
+                    duct,
+                    ..
+                } => {
                     if *overlap > Length::ZERO {
                         findings.push(Finding::ElbowsOverlap {
                             element: piece.id.clone(),
@@ -300,12 +310,18 @@ struct State {
     friction_factor: f64,
 }
 
-fn element_loss(element: &CompiledElement, state: &State, values: &Values, draw: &Draw) -> Pressure {
+fn element_loss(
+    element: &CompiledElement,
+    state: &State,
+    values: &Values,
+    draw: &Draw,
+) -> Pressure {
     let q = state.velocity_pressure;
     match element.law {
         Law::Straight { diameters } => q * (state.friction_factor * diameters),
         Law::Elbow { law, spread } => {
-            let k = law.loss_coefficient(state.friction_factor, state.reynolds, values.segmented_k_90);
+            let k =
+                law.loss_coefficient(state.friction_factor, state.reynolds, values.segmented_k_90);
             let factor = spread.map_or(1.0, |(low, high)| {
                 let coefficient = Coefficient {
                     low,

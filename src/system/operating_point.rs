@@ -33,7 +33,10 @@ pub enum OperatingPointError {
 
 /// The operating point of `run` with the inputs of `draw`: the airflow at which the blower's static
 /// rise equals the back pressure, or the stated airflow.
-pub fn operating_point(run: &CompiledRun, draw: &Draw) -> Result<OperatingPoint, OperatingPointError> {
+pub fn operating_point(
+    run: &CompiledRun,
+    draw: &Draw,
+) -> Result<OperatingPoint, OperatingPointError> {
     let blower = match run.driver {
         Driver::Stated(airflow) => {
             return Ok(OperatingPoint {

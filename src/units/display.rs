@@ -75,7 +75,11 @@ impl UnitSystem {
     /// A pressure: in. w.c. to the thousandth, or Pa to the tenth.
     pub fn pressure(self, pressure: Pressure) -> Shown {
         match self {
-            Self::UsCustomary => shown(pressure.pascals() / PASCALS_PER_INCH_OF_WATER, 3, "in. w.c."),
+            Self::UsCustomary => shown(
+                pressure.pascals() / PASCALS_PER_INCH_OF_WATER,
+                3,
+                "in. w.c.",
+            ),
             Self::Si => shown(pressure.pascals(), 1, "Pa"),
         }
     }

@@ -76,8 +76,8 @@ impl Unit {
             "'" | "ft" | "foot" | "feet" => Self::Feet,
             "\"" | "in" | "inch" | "inches" => Self::Inches,
             "m" | "meter" | "meters" | "metre" | "metres" => Self::Metres,
-            "cm" => Self::Centimetres,
-            "mm" => Self::Millimetres,
+            "cm" | "centimeter" | "centimeters" | "centimetre" | "centimetres" => Self::Centimetres,
+            "mm" | "millimeter" | "millimeters" | "millimetre" | "millimetres" => Self::Millimetres,
             _ => return None,
         })
     }
@@ -101,10 +101,12 @@ enum Token {
         text: String,
         whole: bool,
     },
-    Fraction(f64),
+    Fraction(f64, String),
     Unit(Unit, String),
+    Plus,
     Minus,
     Hyphen,
+    Comma,
 }
 
 /// The length that `text` means. A number without a unit is taken in feet or in metres, as
@@ -121,33 +123,37 @@ pub fn parse_length(text: &str, bare_unit: UnitSystem) -> Result<Length, LengthT
         return Err(LengthTextError::TooLong);
     }
     let tokens = tokens(text)?;
-    let (negative, mut rest) = match tokens.split_first() {
-        None => return Err(LengthTextError::Empty),
-        Some((Token::Minus | Token::Hyphen, rest)) => (true, rest),
-        Some(_) => (false, tokens.as_slice()),
-    };
+    let negative = matches!(tokens.first(), Some(Token::Minus | Token::Hyphen));
+    let signed = negative || matches!(tokens.first(), Some(Token::Plus));
+    let mut rest = &tokens[usize::from(signed)..];
     if rest.is_empty() {
         return Err(LengthTextError::Empty);
     }
     let mut metres = 0.0;
     let mut last: Option<Unit> = None;
     while !rest.is_empty() {
+        // `12'-6"` and `12 ft, 6 in`: what parts two quantities says nothing.
         if last.is_some()
-            && let Some((Token::Hyphen, after)) = rest.split_first()
+            && let [Token::Hyphen | Token::Comma, after @ ..] = rest
+            && !after.is_empty()
         {
             rest = after;
         }
         let (value, text, after) = number(rest)?;
-        let (unit, after) = match after.split_first() {
-            Some((Token::Unit(unit, _), after)) => (*unit, after),
-            None => (unit_of_bare_number(last, bare_unit, &text)?, after),
-            Some(_) => return Err(LengthTextError::UnitMissing { number: text }),
+        let (unit, after) = match after {
+            // `8-ft` is how signs and schedules write it.
+            [Token::Unit(unit, name), after @ ..]
+            | [Token::Hyphen, Token::Unit(unit, name), after @ ..] => {
+                if let Some(last) = last
+                    && !last.may_be_followed_by(*unit)
+                {
+                    return Err(LengthTextError::UnitOrder { unit: name.clone() });
+                }
+                (*unit, after)
+            }
+            [] => (unit_of_bare_number(last, bare_unit, &text)?, after),
+            _ => return Err(LengthTextError::UnitMissing { number: text }),
         };
-        if let Some(last) = last
-            && !last.may_be_followed_by(unit)
-        {
-            return Err(LengthTextError::UnitOrder { unit: text });
-        }
         metres += value * unit.metres();
         last = Some(unit);
         rest = after;
@@ -179,17 +185,38 @@ fn unit_of_bare_number(
 /// One number at the head of `tokens`: `12`, `12.5`, `1/2`, `3 1/2` or `3-1/2`.
 fn number(tokens: &[Token]) -> Result<(f64, String, &[Token]), LengthTextError> {
     match tokens {
-        [Token::Number { value, text, whole: true }, Token::Fraction(part), rest @ ..]
-        | [Token::Number { value, text, whole: true }, Token::Hyphen, Token::Fraction(part), rest @ ..] => {
-            Ok((value + part, text.clone(), rest))
-        }
+        [
+            Token::Number {
+                value,
+                text,
+                whole: true,
+            },
+            Token::Fraction(part, _),
+            rest @ ..,
+        ]
+        | [
+            Token::Number {
+                value,
+                text,
+                whole: true,
+            },
+            Token::Hyphen,
+            Token::Fraction(part, _),
+            rest @ ..,
+        ] => Ok((value + part, text.clone(), rest)),
         [Token::Number { value, text, .. }, rest @ ..] => Ok((*value, text.clone(), rest)),
-        [Token::Fraction(part), rest @ ..] => Ok((*part, part.to_string(), rest)),
+        [Token::Fraction(part, text), rest @ ..] => Ok((*part, text.clone(), rest)),
         [Token::Unit(_, name), ..] => Err(LengthTextError::NumberMissing { unit: name.clone() }),
-        [Token::Minus | Token::Hyphen, ..] => Err(LengthTextError::NotUnderstood {
-            part: "-".to_owned(),
-        }),
+        [Token::Plus, ..] => Err(not_understood("+")),
+        [Token::Comma, ..] => Err(not_understood(",")),
+        [Token::Minus | Token::Hyphen, ..] => Err(not_understood("-")),
         [] => Err(LengthTextError::Empty),
+    }
+}
+
+fn not_understood(part: &str) -> LengthTextError {
+    LengthTextError::NotUnderstood {
+        part: part.to_owned(),
     }
 }
 
@@ -202,6 +229,14 @@ fn tokens(text: &str) -> Result<Vec<Token>, LengthTextError> {
             ' ' => 1,
             '-' => {
                 tokens.push(Token::Hyphen);
+                1
+            }
+            '+' => {
+                tokens.push(Token::Plus);
+                1
+            }
+            ',' => {
+                tokens.push(Token::Comma);
                 1
             }
             '\u{2212}' => {
@@ -229,10 +264,7 @@ fn tokens(text: &str) -> Result<Vec<Token>, LengthTextError> {
                 })?;
                 tokens.push(Token::Unit(unit, name.to_owned()));
                 // `12 ft. 6 in.`: the full stop of an abbreviation belongs to it.
-                let stop = &rest[length..];
-                let ends = stop.starts_with('.')
-                    && !stop[1..].starts_with(|letter: char| letter.is_ascii_digit());
-                length + usize::from(ends)
+                length + usize::from(rest[length..].starts_with('.'))
             }
             _ => {
                 return Err(LengthTextError::NotUnderstood {
@@ -259,10 +291,15 @@ fn number_token(text: &str) -> Result<Token, LengthTextError> {
         if under == 0 {
             return Err(LengthTextError::ZeroDivisor);
         }
-        return Ok(Token::Fraction(f64::from(over) / f64::from(under)));
+        let value = f64::from(over) / f64::from(under);
+        return Ok(Token::Fraction(value, text.to_owned()));
     }
-    // `1,250` is a thousand to some and one and a quarter to others: it is asked again, not guessed.
-    if text.split_once(',').is_some_and(|(_, after)| after.len() == 3) {
+    // `1,250` is a thousand to some and one and a quarter to others: it is asked again, not
+    // guessed. Nobody writes thousands from a nought.
+    if text
+        .split_once(',')
+        .is_some_and(|(before, after)| before != "0" && after.len() == 3)
+    {
         return Err(LengthTextError::AmbiguousComma {
             part: text.to_owned(),
         });

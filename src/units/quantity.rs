@@ -157,7 +157,8 @@ impl Angle {
     }
 }
 
-/// A thermodynamic temperature, K inside. Two temperatures do not add:
+/// A temperature, held in degrees Celsius so that what was typed or read is kept to the last digit.
+/// Two temperatures do not add:
 ///
 /// ```compile_fail
 /// use elbowroom::units::Temperature;
@@ -171,33 +172,34 @@ impl Angle {
 /// let warmer = Temperature::from_celsius(20.0) + TemperatureDifference::from_kelvins(5.0);
 /// assert!((warmer.celsius() - 25.0).abs() < 1e-12);
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, Deserialize)]
+#[serde(transparent)]
 pub struct Temperature(f64);
 
 impl Temperature {
     /// Takes degrees Celsius.
     pub const fn from_celsius(degrees: f64) -> Self {
-        Self(degrees + ICE_POINT_KELVINS)
+        Self(degrees)
     }
     /// Takes degrees Fahrenheit.
     pub const fn from_fahrenheit(degrees: f64) -> Self {
-        Self::from_celsius((degrees - 32.0) / 1.8)
+        Self((degrees - 32.0) / 1.8)
     }
     /// Takes kelvins.
     pub const fn from_kelvins(kelvins: f64) -> Self {
-        Self(kelvins)
+        Self(kelvins - ICE_POINT_KELVINS)
     }
     /// The temperature in kelvins.
     pub const fn kelvins(self) -> f64 {
-        self.0
+        self.0 + ICE_POINT_KELVINS
     }
     /// The temperature in degrees Celsius.
     pub const fn celsius(self) -> f64 {
-        self.0 - ICE_POINT_KELVINS
+        self.0
     }
     /// The temperature in degrees Fahrenheit.
     pub const fn fahrenheit(self) -> f64 {
-        self.celsius() * 1.8 + 32.0
+        self.0 * 1.8 + 32.0
     }
 }
 

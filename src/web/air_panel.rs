@@ -1,7 +1,7 @@
 //! What moves the air, and the site.
 
 use super::field::{LengthField, NumberField};
-use super::store::Store;
+use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Exhaust, Flow, Site};
 use crate::report::words::Label;
@@ -12,7 +12,8 @@ use web_sys::HtmlSelectElement;
 
 /// The airflow that stands in the field when it is first stated, m³/s: the present one takes its
 /// place where there is one.
-const FIRST_STATED: crate::units::Airflow = crate::units::Airflow::from_cubic_metres_per_second(0.05);
+const FIRST_STATED: crate::units::Airflow =
+    crate::units::Airflow::from_cubic_metres_per_second(0.05);
 
 #[component]
 pub(super) fn AirPanel() -> impl IntoView {
@@ -20,9 +21,13 @@ pub(super) fn AirPanel() -> impl IntoView {
     let flow = Memo::new(move |_| store.plan.with(|plan| plan.flow));
     let is_stated = move || matches!(flow.get(), Flow::StatedAirflow { .. });
     let chosen = move |event: web_sys::Event| {
-        let list = event.target().and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
+        let list = event
+            .target()
+            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
         let stated = list.is_some_and(|list| list.value() == "stated");
-        let present = store.results.with_untracked(|results| results.figures.totals);
+        let present = store
+            .results
+            .with_untracked(|results| results.figures.totals);
         store.act(Action::SetFlow(if stated {
             Flow::StatedAirflow {
                 airflow: present.map_or(FIRST_STATED, |totals| totals.airflow),
@@ -33,16 +38,16 @@ pub(super) fn AirPanel() -> impl IntoView {
     };
     view! {
         <section class="panel" aria-labelledby="air-title">
-            <h2 id="air-title">{store.label(Label::AirAndSite)}</h2>
+            <h2 id="air-title">{label_text(Label::AirAndSite)}</h2>
             <div class="fields">
                 <div class="field">
-                    <label for="driver">{store.label(Label::AirDriver)}</label>
+                    <label for="driver">{label_text(Label::AirDriver)}</label>
                     <select id="driver" on:change=chosen>
                         <option value="blower" prop:selected=move || !is_stated()>
-                            {store.label(Label::DriverTypicalBlower)}
+                            {label_text(Label::DriverTypicalBlower)}
                         </option>
                         <option value="stated" prop:selected=is_stated>
-                            {store.label(Label::DriverStated)}
+                            {label_text(Label::DriverStated)}
                         </option>
                     </select>
                 </div>
@@ -74,7 +79,13 @@ fn SiteFields() -> impl IntoView {
     let store = expect_context::<Store>();
     let site = move || store.plan.with(|plan| plan.site);
     let exhaust = move || store.plan.with(|plan| plan.exhaust);
-    let altitude = Signal::derive(move || store.units.get().equivalent_length(site().altitude).to_string());
+    let altitude = Signal::derive(move || {
+        store
+            .units
+            .get()
+            .equivalent_length(site().altitude)
+            .to_string()
+    });
     let set_altitude = Callback::new(move |altitude| {
         let site = store.plan.with_untracked(|plan| plan.site);
         store.act(Action::SetSite(Site { altitude, ..site }));
@@ -83,13 +94,19 @@ fn SiteFields() -> impl IntoView {
     let set_outdoors = Callback::new(move |figure: f64| {
         let outdoor_temperature = store.units.get_untracked().temperature_from(figure);
         let site = store.plan.with_untracked(|plan| plan.site);
-        store.act(Action::SetSite(Site { outdoor_temperature, ..site }));
+        store.act(Action::SetSite(Site {
+            outdoor_temperature,
+            ..site
+        }));
     });
     let air = Signal::derive(move || degrees(store.units.get(), exhaust().temperature));
     let set_air = Callback::new(move |figure: f64| {
         let temperature = store.units.get_untracked().temperature_from(figure);
         let exhaust = store.plan.with_untracked(|plan| plan.exhaust);
-        store.act(Action::SetExhaust(Exhaust { temperature, ..exhaust }));
+        store.act(Action::SetExhaust(Exhaust {
+            temperature,
+            ..exhaust
+        }));
     });
     view! {
         <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=temperature_unit shown=air set=set_air/>

@@ -7,7 +7,7 @@ use super::header::Header;
 use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::selected_panel::SelectedPanel;
-use super::store::Store;
+use super::store::{Store, label_text};
 use super::totals::{DominantSentence, Totals};
 use crate::plan::Energy;
 use crate::report::words::{Caution, Label, Message};
@@ -40,8 +40,8 @@ fn App() -> impl IntoView {
                 <DominantSentence/>
             </div>
             <div class="sheet-figures">
-                <LedgerPanel/>
                 <SelectedPanel/>
+                <LedgerPanel/>
                 <CodePanel/>
                 <AirPanel/>
                 <Remarks/>
@@ -64,7 +64,7 @@ fn Trouble() -> impl IntoView {
                 <p class="trouble">
                     <span>{move || store.trouble.get()}</span>
                     <button type="button" on:click=move |_| store.trouble.set(String::new())>
-                        {store.label(Label::Dismiss)}
+                        {label_text(Label::Dismiss)}
                     </button>
                 </p>
             </Show>
@@ -87,7 +87,7 @@ fn Remarks() -> impl IntoView {
     view! {
         <Show when=move || !remarks().is_empty()>
             <section class="panel" aria-labelledby="remarks-title">
-                <h2 id="remarks-title">{store.label(Label::Findings)}</h2>
+                <h2 id="remarks-title">{label_text(Label::Findings)}</h2>
                 <ul>{move || remarks().into_iter().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
             </section>
         </Show>
@@ -113,9 +113,9 @@ fn Cautions() -> impl IntoView {
     };
     view! {
         <section class="panel cautions" aria-labelledby="cautions-title">
-            <h2 id="cautions-title">{store.label(Label::Cautions)}</h2>
+            <h2 id="cautions-title">{label_text(Label::Cautions)}</h2>
             <ul>{cautions}</ul>
-            <p class="fine">{store.label(Label::ScopeNote)}</p>
+            <p class="fine">{label_text(Label::ScopeNote)}</p>
         </section>
     }
 }

@@ -49,7 +49,10 @@ impl Client {
 
 /// Starts the worker; gives what asks for a plan's bands, and the newest answer. Without a worker
 /// there are no bands, and the page says so by showing none.
-pub(super) fn start() -> (impl Fn(Arc<Plan>) + 'static, ReadSignal<Option<Banded>, LocalStorage>) {
+pub(super) fn start() -> (
+    impl Fn(Arc<Plan>) + 'static,
+    ReadSignal<Option<Banded>, LocalStorage>,
+) {
     let (answer, set_answer) = signal_local(None);
     let client = worker().map(|worker| {
         let client = Rc::new(RefCell::new(Client {

@@ -19,7 +19,7 @@ pub(super) struct Request {
 }
 
 /// A plan's bands.
-#[derive(Serialize, Deserialize)]
+#[derive(Clone, Copy, Serialize, Deserialize)]
 pub(super) struct Reply {
     /// [`PROTOCOL`] of the sender.
     pub protocol: u32,

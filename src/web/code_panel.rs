@@ -1,6 +1,6 @@
 //! The code check: the length rule, its reading and its verdict.
 
-use super::store::Store;
+use super::store::{Store, label_text};
 use super::totals::VerdictWord;
 use crate::editor::Action;
 use crate::plan::CodeChoice;
@@ -15,8 +15,13 @@ pub(super) fn CodePanel() -> impl IntoView {
         store.results.with(|results| text(&results.figures.code))
     };
     let units = move || store.units.get();
-    let verdict = Signal::derive(move || store.results.with(|results| results.figures.code.verdict));
-    let counts = move || store.plan.with(|plan| plan.code.path_through_fittings_counts);
+    let verdict =
+        Signal::derive(move || store.results.with(|results| results.figures.code.verdict));
+    let counts = move || {
+        store
+            .plan
+            .with(|plan| plan.code.path_through_fittings_counts)
+    };
     let set_counts = move |_| {
         let code = store.plan.with_untracked(|plan| plan.code);
         store.act(Action::SetCode(CodeChoice {
@@ -34,7 +39,7 @@ pub(super) fn CodePanel() -> impl IntoView {
     };
     view! {
         <section class="panel code" aria-labelledby="code-title">
-            <h2 id="code-title">{store.label(Label::CodeCheck)}</h2>
+            <h2 id="code-title">{label_text(Label::CodeCheck)}</h2>
             <p class="code-verdict" data-testid="code-verdict">
                 <VerdictWord verdict/> ": "
                 {move || of_code(&|code| store.say(Message::CodeLength {
@@ -45,18 +50,18 @@ pub(super) fn CodePanel() -> impl IntoView {
             </p>
             <ul>{doubts}</ul>
             <dl class="pairs">
-                <dt>{store.label(Label::RuleSet)}</dt>
+                <dt>{label_text(Label::RuleSet)}</dt>
                 <dd>{move || of_code(&|code| store.say(Message::RuleSet(code.rule_set)))}</dd>
-                <dt>{store.label(Label::MeasuredLength)}</dt>
+                <dt>{label_text(Label::MeasuredLength)}</dt>
                 <dd>{move || of_code(&|code| units().length(code.measured).to_string())}</dd>
-                <dt>{store.label(Label::Deductions)}</dt>
+                <dt>{label_text(Label::Deductions)}</dt>
                 <dd>{move || of_code(&|code| units().length(code.deductions).to_string())}</dd>
             </dl>
             <label class="check">
                 <input type="checkbox" prop:checked=counts on:change=set_counts/>
-                <span>{store.label(Label::PathThroughFittings)}</span>
+                <span>{label_text(Label::PathThroughFittings)}</span>
             </label>
-            <p class="fine">{store.label(Label::CodeSourceNote)}</p>
+            <p class="fine">{label_text(Label::CodeSourceNote)}</p>
         </section>
     }
 }

@@ -3,7 +3,7 @@
 use super::keys;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::pointer::Pointer;
-use super::store::Store;
+use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::report::words::Label;
 use crate::scene::{Role, Shape, cividis};
@@ -29,13 +29,13 @@ pub(super) fn Drawing() -> impl IntoView {
     };
     let (down, moved, up, lost) = (pointer.clone(), pointer.clone(), pointer.clone(), pointer);
     view! {
-        <section class="drawing" aria-label=store.label(Label::Drawing)>
+        <section class="drawing" aria-label=label_text(Label::Drawing)>
             <svg
                 node_ref=canvas
                 class="canvas"
                 tabindex="0"
                 role="application"
-                aria-label=store.label(Label::Drawing)
+                aria-label=label_text(Label::Drawing)
                 aria-describedby="drawing-keys"
                 on:pointerdown=move |event: PointerEvent| down.down(&event)
                 on:pointermove=move |event: PointerEvent| moved.moved(&event)
@@ -52,19 +52,19 @@ pub(super) fn Drawing() -> impl IntoView {
                 </g>
             </svg>
             <div class="canvas-tools">
-                <button type="button" aria-label=store.label(Label::ZoomIn) on:click=move |_| zoom(store, 1.25)>
+                <button type="button" aria-label=label_text(Label::ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
                     "+"
                 </button>
-                <button type="button" aria-label=store.label(Label::ZoomOut) on:click=move |_| zoom(store, 0.8)>
+                <button type="button" aria-label=label_text(Label::ZoomOut) on:click=move |_| store.act(keys::zoom(store, 0.8))>
                     "\u{2212}"
                 </button>
                 <button type="button" on:click=move |_| store.act(Action::ShowAll)>
-                    {store.label(Label::ZoomFit)}
+                    {label_text(Label::ZoomFit)}
                 </button>
             </div>
             <Legend/>
-            <p class="fine">{store.label(Label::DrawingHint)}</p>
-            <p class="fine drawing-keys" id="drawing-keys">{store.label(Label::DrawingKeys)}</p>
+            <p class="fine">{label_text(Label::DrawingHint)}</p>
+            <p class="fine drawing-keys" id="drawing-keys">{label_text(Label::DrawingKeys)}</p>
         </section>
     }
 }
@@ -80,7 +80,12 @@ fn Marks(ground: bool) -> impl IntoView {
                     ground != matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. })
                 })
             };
-            results.order.iter().filter(belongs).cloned().collect::<Vec<_>>()
+            results
+                .order
+                .iter()
+                .filter(belongs)
+                .cloned()
+                .collect::<Vec<_>>()
         })
     });
     view! {
@@ -99,15 +104,6 @@ fn Marks(ground: bool) -> impl IntoView {
             }
         />
     }
-}
-
-fn zoom(store: Store, factor: f64) {
-    let (width, height) = store.with_state_now(|state| state.view.size);
-    store.act(Action::Zoom {
-        x: width / 2.0,
-        y: height / 2.0,
-        factor,
-    });
 }
 
 /// Tells the editor the canvas's size, now and whenever it changes.
@@ -141,7 +137,6 @@ fn keep_size(store: Store, canvas: NodeRef<leptos::svg::Svg>) {
 #[component]
 fn Legend() -> impl IntoView {
     const STEPS: u32 = 10;
-    let store = expect_context::<Store>();
     let steps = (0..STEPS)
         .map(|step| {
             let weight = f64::from(step) / f64::from(STEPS - 1);
@@ -159,9 +154,9 @@ fn Legend() -> impl IntoView {
         .collect_view();
     view! {
         <div class="legend">
-            <span>{store.label(Label::Legend)} ": " {store.label(Label::LegendLow)}</span>
+            <span>{label_text(Label::Legend)} ": " {label_text(Label::LegendLow)}</span>
             <svg width="120" height="14" viewBox="0 0 120 14" aria-hidden="true">{steps}</svg>
-            <span>{store.label(Label::LegendHigh)}</span>
+            <span>{label_text(Label::LegendHigh)}</span>
         </div>
     }
 }
@@ -176,10 +171,11 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Obstacle => "mark obstacle",
         Role::Dryer => "mark dryer",
         Role::Casing => "mark casing",
+        Role::Bore => "mark bore",
         Role::Core => "mark core",
         Role::Label => "mark label",
         Role::Rank => "mark rank",
         Role::Corner(_) => "mark corner",
-        Role::NewBend(_) => "mark new-bend",
+        Role::NewBend { .. } => "mark new-bend",
     }
 }

@@ -1,6 +1,6 @@
 //! Fields in which people type a length or a number.
 
-use super::store::Store;
+use super::store::{Store, label_text};
 use crate::report::words::{Label, Message};
 use crate::units::{Length, UnitSystem, parse_length};
 use leptos::prelude::*;
@@ -23,7 +23,7 @@ pub(super) fn LengthField(
             .map_err(|error| store.say(Message::LengthText(&error)))
             .map(|length| set.run(length))
     };
-    view! { <Field id label=store.label(label) hint=hint.map(|hint| store.label(hint)) shown take=Callback::new(move |text: String| parse(&text).err())/> }
+    view! { <Field id label=label_text(label) hint=hint.map(label_text) shown take=Callback::new(move |text: String| parse(&text).err())/> }
 }
 
 /// A field for a plain number with a unit after it.
@@ -49,7 +49,7 @@ pub(super) fn NumberField(
             _ => Some(store.say(Message::NotANumber { text: &text })),
         }
     };
-    let labelled = move || format!("{} ({})", store.label(label), unit(store.units.get()));
+    let labelled = move || format!("{} ({})", label_text(label), unit(store.units.get()));
     view! { <Field id label=Signal::derive(labelled) hint=None shown take=Callback::new(parse)/> }
 }
 

@@ -1,10 +1,10 @@
 //! Plan files and drawings in and out of the page.
 
-use super::store::Store;
+use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{read, write};
 use crate::report::drawing_svg;
-use crate::report::words::{Language, Message};
+use crate::report::words::{Label, Language, Message};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::{JsCast, JsValue};
@@ -20,7 +20,12 @@ pub(super) fn open(store: Store, file: File) {
         let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
         match read(&bytes) {
             Ok(plan) => store.act(Action::Open(Box::new(plan))),
-            Err(error) => store.trouble.set(store.say(Message::File(&error))),
+            Err(error) => {
+                let what = store.say(Message::File(&error));
+                store
+                    .trouble
+                    .set(format!("{what} {}", label_text(Label::PlanKept)));
+            }
         }
     });
 }
@@ -38,7 +43,11 @@ pub(super) fn save_plan(store: Store) {
 pub(super) fn save_drawing(store: Store) {
     let units = store.units.get_untracked();
     let (name, text) = store.results.with_untracked(|results| {
-        let ledger = results.assessment.working.as_ref().map(|(_, ledger)| ledger);
+        let ledger = results
+            .assessment
+            .working
+            .as_ref()
+            .map(|(_, ledger)| ledger);
         store.plan.with_untracked(|plan| {
             let name = file_name(&plan.title, "svg");
             (name, drawing_svg(plan, ledger, Language::English, units))
@@ -52,7 +61,13 @@ fn file_name(title: &str, ending: &str) -> String {
     const LONGEST: usize = 60;
     let plain: String = title
         .chars()
-        .map(|letter| if letter.is_alphanumeric() { letter } else { '-' })
+        .map(|letter| {
+            if letter.is_alphanumeric() {
+                letter
+            } else {
+                '-'
+            }
+        })
         .take(LONGEST)
         .collect();
     let plain = plain
@@ -61,7 +76,11 @@ fn file_name(title: &str, ending: &str) -> String {
         .collect::<Vec<_>>()
         .join("-")
         .to_lowercase();
-    let plain = if plain.is_empty() { "plan" } else { plain.as_str() };
+    let plain = if plain.is_empty() {
+        "plan"
+    } else {
+        plain.as_str()
+    };
     format!("{plain}.{ending}")
 }
 

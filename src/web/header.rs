@@ -21,13 +21,13 @@ pub(super) fn Header() -> impl IntoView {
     view! {
         <header class="head">
             <div class="head-title">
-                <h1>{store.label(Label::ProgramName)}</h1>
+                <h1>{label_text(Label::ProgramName)}</h1>
                 <p class="head-job">{move || store.plan.with(|plan| plan.title.clone())}</p>
                 <p class="fine">{move || store.plan.with(|plan| plan.note.clone())}</p>
             </div>
             <div class="head-tools">
                 <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>
-                    {store.label(Label::OpenExample)}
+                    {label_text(Label::OpenExample)}
                 </button>
                 <button
                     type="button"
@@ -35,10 +35,10 @@ pub(super) fn Header() -> impl IntoView {
                         store.act(Action::Open(Box::new(blank(label_text(Label::BlankTitle)))));
                     }
                 >
-                    {store.label(Label::OpenBlank)}
+                    {label_text(Label::OpenBlank)}
                 </button>
                 <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
-                    {store.label(Label::OpenFile)}
+                    {label_text(Label::OpenFile)}
                 </button>
                 <input
                     node_ref=file
@@ -47,14 +47,14 @@ pub(super) fn Header() -> impl IntoView {
                     type="file"
                     accept=".json,application/json"
                     tabindex="-1"
-                    aria-label=store.label(Label::OpenFile)
+                    aria-label=label_text(Label::OpenFile)
                     on:change=open_chosen
                 />
                 <button type="button" on:click=move |_| files::save_plan(store)>
-                    {store.label(Label::SaveFile)}
+                    {label_text(Label::SaveFile)}
                 </button>
                 <button type="button" on:click=move |_| files::save_drawing(store)>
-                    {store.label(Label::SaveDrawing)}
+                    {label_text(Label::SaveDrawing)}
                 </button>
                 <History/>
                 <Units/>
@@ -84,7 +84,7 @@ fn History() -> impl IntoView {
             title=move || title(undo.get())
             on:click=move |_| store.act(Action::Undo)
         >
-            {store.label(Label::Undo)}
+            {label_text(Label::Undo)}
         </button>
         <button
             type="button"
@@ -92,7 +92,7 @@ fn History() -> impl IntoView {
             title=move || title(redo.get())
             on:click=move |_| store.act(Action::Redo)
         >
-            {store.label(Label::Redo)}
+            {label_text(Label::Redo)}
         </button>
     }
 }
@@ -109,13 +109,13 @@ fn Units() -> impl IntoView {
                     prop:checked=move || store.units.get() == units
                     on:change=move |_| store.act(Action::SetUnits(units))
                 />
-                <span>{store.label(label)}</span>
+                <span>{label_text(label)}</span>
             </label>
         }
     };
     view! {
         <fieldset class="choice">
-            <legend class="visually-hidden">{store.label(Label::Units)}</legend>
+            <legend class="visually-hidden">{label_text(Label::Units)}</legend>
             {choice(UnitSystem::UsCustomary, Label::UnitsUsCustomary)}
             {choice(UnitSystem::Si, Label::UnitsSi)}
         </fieldset>

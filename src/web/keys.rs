@@ -37,8 +37,8 @@ fn action(store: Store, key: &str, shift: bool, command: bool) -> Option<Action>
             .map(|leg| Action::InsertBend { leg, at: None }),
         "Delete" | "Backspace" => selected(store, |part| part != Part::Leg).map(Action::DeleteBend),
         "Escape" => Some(Action::Select(None)),
-        "+" | "=" => zoom(store, 1.25),
-        "-" => zoom(store, 0.8),
+        "+" | "=" => Some(zoom(store, 1.25)),
+        "-" => Some(zoom(store, 0.8)),
         "0" => Some(Action::ShowAll),
         _ => None,
     }
@@ -51,13 +51,14 @@ fn selected(store: Store, fits: impl Fn(Part) -> bool) -> Option<NodeId> {
     })
 }
 
-fn zoom(store: Store, factor: f64) -> Option<Action> {
+/// Zooms about the middle of the drawing.
+pub(super) fn zoom(store: Store, factor: f64) -> Action {
     let (width, height) = store.with_state_now(|state| state.view.size);
-    Some(Action::Zoom {
+    Action::Zoom {
         x: width / 2.0,
         y: height / 2.0,
         factor,
-    })
+    }
 }
 
 /// An inch or a centimetre; with Shift a foot or ten centimetres.

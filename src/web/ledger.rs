@@ -1,11 +1,12 @@
 //! The ledger: one row an element, in run order or costliest first.
 
-use super::store::{Results, Store, Version};
+use super::store::{Results, Store, Version, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::ElementFigures;
 use crate::report::words::{Label, Message};
 use crate::scene::cividis;
+use crate::units::{Length, Pressure};
 use leptos::prelude::*;
 
 #[component]
@@ -16,11 +17,17 @@ pub(super) fn LedgerPanel() -> impl IntoView {
         store.results.with(|results| {
             let mut elements: Vec<&ElementFigures> = results.figures.elements.iter().collect();
             if ranked.get() {
-                elements.sort_by_key(|element| element.air.as_ref().map_or(usize::MAX, |air| air.rank));
+                elements
+                    .sort_by_key(|element| element.air.as_ref().map_or(usize::MAX, |air| air.rank));
             }
-            elements.iter().map(|element| element.id.clone()).collect::<Vec<_>>()
+            elements
+                .iter()
+                .map(|element| element.id.clone())
+                .collect::<Vec<_>>()
         })
     });
+    let units = move || store.units.get();
+    let length_unit = move || units().equivalent_length(Length::ZERO).unit;
     let order = move |value: bool, label: Label| {
         view! {
             <label>
@@ -30,16 +37,16 @@ pub(super) fn LedgerPanel() -> impl IntoView {
                     prop:checked=move || ranked.get() == value
                     on:change=move |_| ranked.set(value)
                 />
-                <span>{store.label(label)}</span>
+                <span>{label_text(label)}</span>
             </label>
         }
     };
     view! {
         <section class="panel ledger" aria-labelledby="ledger-title">
             <div class="panel-head">
-                <h2 id="ledger-title">{store.label(Label::Ledger)}</h2>
+                <h2 id="ledger-title">{label_text(Label::Ledger)}</h2>
                 <fieldset class="choice">
-                    <legend class="visually-hidden">{store.label(Label::LedgerOrder)}</legend>
+                    <legend class="visually-hidden">{label_text(Label::LedgerOrder)}</legend>
                     {order(false, Label::LedgerInRunOrder)}
                     {order(true, Label::LedgerRanked)}
                 </fieldset>
@@ -48,12 +55,18 @@ pub(super) fn LedgerPanel() -> impl IntoView {
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col" class="figure">{store.label(Label::ColumnRank)}</th>
-                            <th scope="col">{store.label(Label::ColumnElement)}</th>
-                            <th scope="col" class="figure">{store.label(Label::ColumnLoss)}</th>
-                            <th scope="col" class="figure">{store.label(Label::ColumnShare)}</th>
-                            <th scope="col" class="figure">{store.label(Label::EquivalentLength)}</th>
-                            <th scope="col" class="figure">{store.label(Label::ColumnCodeDeduction)}</th>
+                            <th scope="col" class="figure">{label_text(Label::ColumnRank)}</th>
+                            <th scope="col">{label_text(Label::ColumnElement)}</th>
+                            <th scope="col" class="figure">
+                                {label_text(Label::ColumnLoss)} <small>{move || units().pressure(Pressure::ZERO).unit}</small>
+                            </th>
+                            <th scope="col" class="figure">{label_text(Label::ColumnShare)}</th>
+                            <th scope="col" class="figure">
+                                {label_text(Label::EquivalentLength)} <small>{length_unit}</small>
+                            </th>
+                            <th scope="col" class="figure">
+                                {label_text(Label::ColumnCodeDeduction)} <small>{length_unit}</small>
+                            </th>
                         </tr>
                     </thead>
                     <tbody>
@@ -77,12 +90,22 @@ fn Row(id: ElementId) -> impl IntoView {
     let (selects, enters, found) = (id.clone(), id.clone(), id.clone());
     let is_selected = Memo::new({
         let id = id.clone();
-        move |_| store.selection.with(|selected| selected.as_ref() == Some(&id))
+        move |_| {
+            store
+                .selection
+                .with(|selected| selected.as_ref() == Some(&id))
+        }
     });
-    let is_hovered = Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
+    let is_hovered =
+        Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
     let element = Memo::new(move |_| {
         store.results.with(|results: &Version<Results>| {
-            results.figures.elements.iter().find(|element| element.id == found).cloned()
+            results
+                .figures
+                .elements
+                .iter()
+                .find(|element| element.id == found)
+                .cloned()
         })
     });
     let of_air = move |text: &dyn Fn(&crate::report::AirFigures) -> String| {
@@ -115,7 +138,7 @@ fn Row(id: ElementId) -> impl IntoView {
                 </button>
             </th>
             <td class="figure" data-cell="loss">
-                {move || of_air(&|air| store.units.get().pressure(air.loss).to_string())}
+                {move || of_air(&|air| store.units.get().pressure(air.loss).figure)}
             </td>
             <td class="figure" data-cell="share">
                 <ShareBar share=Signal::derive(move || {
@@ -126,13 +149,13 @@ fn Row(id: ElementId) -> impl IntoView {
                 })/>
             </td>
             <td class="figure" data-cell="equivalent-length">
-                {move || of_air(&|air| store.units.get().equivalent_length(air.equivalent_length).to_string())}
+                {move || of_air(&|air| store.units.get().equivalent_length(air.equivalent_length).figure)}
             </td>
             <td class="figure" data-cell="code-deduction">
                 {move || of_element(&|element| {
                     element.code_deduction.map_or_else(
                         || "\u{2013}".to_owned(),
-                        |deduction| store.units.get().equivalent_length(deduction).to_string(),
+                        |deduction| store.units.get().equivalent_length(deduction).figure,
                     )
                 })}
                 <small>
@@ -154,13 +177,23 @@ fn ShareBar(share: Signal<Option<f64>>) -> impl IntoView {
     let store = expect_context::<Store>();
     let greatest = Memo::new(move |_| {
         store.results.with(|results| {
-            let air = results.figures.elements.iter().filter_map(|element| element.air.as_ref());
+            let air = results
+                .figures
+                .elements
+                .iter()
+                .filter_map(|element| element.air.as_ref());
             air.map(|air| air.share).fold(0.0, f64::max)
         })
     });
     let weight = move || {
         let greatest = greatest.get();
-        share.get().map_or(0.0, |share| if greatest > 0.0 { share / greatest } else { 0.0 })
+        share.get().map_or(0.0, |share| {
+            if greatest > 0.0 {
+                share / greatest
+            } else {
+                0.0
+            }
+        })
     };
     view! {
         <span class="share">
@@ -185,24 +218,28 @@ fn SumRow() -> impl IntoView {
     let store = expect_context::<Store>();
     let totals = move || store.results.with(|results| results.figures.totals);
     let units = move || store.units.get();
-    let deductions = move || store.results.with(|results| results.figures.code.deductions);
+    let deductions = move || {
+        store
+            .results
+            .with(|results| results.figures.code.deductions)
+    };
     view! {
         <tfoot>
             <tr>
                 <td></td>
                 <th scope="row">
-                    {store.label(Label::ColumnSum)}
+                    {label_text(Label::ColumnSum)}
                     <small>
-                        {store.label(Label::DevelopedLength)} " "
+                        {label_text(Label::DevelopedLength)} " "
                         {move || totals().map(|totals| units().length(totals.developed_length).to_string())}
                     </small>
                 </th>
-                <td class="figure">{move || totals().map(|totals| units().pressure(totals.loss).to_string())}</td>
+                <td class="figure">{move || totals().map(|totals| units().pressure(totals.loss).figure)}</td>
                 <td></td>
                 <td class="figure">
-                    {move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).to_string())}
+                    {move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).figure)}
                 </td>
-                <td class="figure">{move || units().equivalent_length(deductions()).to_string()}</td>
+                <td class="figure">{move || units().equivalent_length(deductions()).figure}</td>
             </tr>
         </tfoot>
     }

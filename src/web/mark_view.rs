@@ -9,12 +9,19 @@ use leptos::prelude::*;
 use std::fmt::Write;
 
 /// How far a text stands from the line that it names, px.
-const ASIDE: f64 = 20.0;
+const ASIDE: f64 = 18.0;
+/// A leg shorter than this on the screen, px, shows neither its length nor the place for a new bend
+/// until it is selected.
+const SHORT_LEG: f64 = 52.0;
+/// A text that stands this much to one side of its line begins, or ends, at the line.
+const BESIDE: f64 = 0.7;
 
 /// Whether an element is selected or under the pointer.
 fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
     element.is_some_and(|id| {
-        store.selection.with(|selected| selected.as_ref() == Some(id))
+        store
+            .selection
+            .with(|selected| selected.as_ref() == Some(id))
             || store.hovered.with(|hovered| hovered.as_ref() == Some(id))
     })
 }
@@ -30,7 +37,13 @@ pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     let hovered = element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
     let class = role_class(&first.role);
-    let class = move || if lit.get() { format!("{class} lit") } else { class.to_owned() };
+    let class = move || {
+        if lit.get() {
+            format!("{class} lit")
+        } else {
+            class.to_owned()
+        }
+    };
     let width = move || {
         mark.with(|mark| {
             let metres = mark.as_ref().map_or(0.0, |mark| mark.width.metres());
@@ -91,13 +104,36 @@ fn path(shape: &Shape) -> String {
         let _ = match step {
             Step::Move(Point { x, y }) => write!(data, "M{x} {y}"),
             Step::Line(Point { x, y }) => write!(data, "L{x} {y}"),
-            Step::Arc { to: Point { x, y }, radius, clockwise } => {
-                write!(data, "A{radius} {radius} 0 0 {} {x} {y}", u8::from(*clockwise))
+            Step::Arc {
+                to: Point { x, y },
+                radius,
+                clockwise,
+            } => {
+                write!(
+                    data,
+                    "A{radius} {radius} 0 0 {} {x} {y}",
+                    u8::from(*clockwise)
+                )
             }
             Step::Close => write!(data, "Z"),
         };
     }
     data
+}
+
+/// The length of the leg that a mark belongs to, where it is one of those that a short leg hides.
+fn leg_metres(mark: &Mark) -> Option<f64> {
+    match (&mark.shape, &mark.role) {
+        (
+            Shape::Text {
+                text: Text::LegLength(length),
+                ..
+            },
+            _,
+        ) => Some(length.metres()),
+        (_, Role::NewBend { leg, .. }) => Some(leg.metres()),
+        _ => None,
+    }
 }
 
 /// A mark that keeps its size on the screen.
@@ -110,7 +146,28 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
     let class = role_class(&first.role);
-    let class = move || if lit.get() { format!("{class} lit") } else { class.to_owned() };
+    let short_leg = move || {
+        let metres = mark.with(|mark| mark.as_ref().and_then(leg_metres));
+        metres.is_some_and(|metres| {
+            metres < SHORT_LEG * store.with_state(|state| state.view.metres_per_pixel)
+        })
+    };
+    let class = move || match (lit.get(), short_leg()) {
+        (true, _) => format!("{class} lit"),
+        (false, true) => format!("{class} quiet"),
+        (false, false) => class.to_owned(),
+    };
+    let anchor = move || {
+        mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
+            Some(Shape::Text {
+                aside: Some(aside), ..
+            }) if aside.x > BESIDE => "start",
+            Some(Shape::Text {
+                aside: Some(aside), ..
+            }) if aside.x < -BESIDE => "end",
+            _ => "middle",
+        })
+    };
     let place = move || {
         mark.with(|mark| {
             let (at, aside) = match mark.as_ref().map(|mark| &mark.shape) {
@@ -119,7 +176,8 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
                 _ => return String::new(),
             };
             let (x, y) = store.with_state(|state| state.view.place(at));
-            let (right, down) = aside.map_or((0.0, 0.0), |aside| (aside.x * ASIDE, aside.y * ASIDE));
+            let (right, down) =
+                aside.map_or((0.0, 0.0), |aside| (aside.x * ASIDE, aside.y * ASIDE));
             format!("translate({:.2} {:.2})", x + right, y + down)
         })
     };
@@ -131,7 +189,7 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     };
     let id = first.id.clone();
     match (&first.shape, &first.role) {
-        (Shape::Dot(_), Role::NewBend(_)) => view! {
+        (Shape::Dot(_), Role::NewBend { .. }) => view! {
             <g class=class data-mark=id transform=place>
                 <path d="M0 -6L6 0L0 6L-6 0Z"/>
             </g>
@@ -143,7 +201,13 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
             </g>
         }
         .into_any(),
-        (Shape::Text { text: Text::Rank(_), .. }, _) => view! {
+        (
+            Shape::Text {
+                text: Text::Rank(_),
+                ..
+            },
+            _,
+        ) => view! {
             <g class=class data-mark=id transform=place>
                 <circle r="10"/>
                 <text y="4.5">{text}</text>
@@ -152,7 +216,7 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
         .into_any(),
         _ => view! {
             <g class=class data-mark=id transform=place>
-                <text y="4">{text}</text>
+                <text y="4" text-anchor=anchor>{text}</text>
             </g>
         }
         .into_any(),

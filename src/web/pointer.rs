@@ -66,7 +66,11 @@ impl Pointer {
             self.store.act(Action::Cancel);
             return;
         }
-        let reach = if event.pointer_type() == "mouse" { REACH_MOUSE } else { REACH_TOUCH };
+        let reach = if event.pointer_type() == "mouse" {
+            REACH_MOUSE
+        } else {
+            REACH_TOUCH
+        };
         let (at, reach) = self.on_plan(place, reach);
         self.store.act(Action::Press { at, reach });
         let nothing = self.store.with_state_now(|state| state.selection.is_none());
@@ -142,7 +146,10 @@ impl Pointer {
     fn on_plan(&self, place: Place, reach: f64) -> (crate::plan::Point, f64) {
         self.store.with_state_now(|state| {
             let view = state.view;
-            (view.point_at(place.0, place.1), reach * view.metres_per_pixel)
+            (
+                view.point_at(place.0, place.1),
+                reach * view.metres_per_pixel,
+            )
         })
     }
 

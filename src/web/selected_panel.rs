@@ -1,7 +1,7 @@
 //! The selected element: what can be typed and chosen about it, and what its loss rests on.
 
 use super::field::LengthField;
-use super::store::Store;
+use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Elbow, ElbowKind, ElementId, NodeId, Part, Plan, Point};
 use crate::report::words::{Label, Message};
@@ -11,83 +11,106 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlSelectElement;
 
-/// What of an element can be changed.
-#[derive(Clone, PartialEq)]
-struct Choices {
-    id: ElementId,
-    leg: bool,
-    rise: bool,
-    elbow: bool,
-    elbow_after_riser: bool,
-    can_be_removed: bool,
+/// Something about an element that can be changed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Choice {
+    LegLength,
+    BendInLeg,
+    Elbow,
+    Rise,
+    ElbowAfterRiser,
+    Removal,
 }
 
-impl Choices {
-    fn of(plan: &Plan, id: ElementId) -> Self {
-        let last = plan.run.points.last().map(|point| NodeId::Point(point.id.clone()));
-        let is_last = last.as_ref() == Some(&id.node);
-        let is_point = id.node != NodeId::Outlet;
-        let has_riser = plan
-            .run
-            .fitting(&id.node)
-            .is_some_and(|fitting| fitting.riser.is_some());
-        let at_corner = id.part != Part::Leg;
-        Self {
-            leg: is_point && (id.part == Part::Leg || is_last),
-            rise: at_corner,
-            elbow: matches!(id.part, Part::Elbow | Part::Riser) || (is_last && has_riser),
-            elbow_after_riser: at_corner && has_riser && !is_last,
-            can_be_removed: at_corner && is_point && !is_last,
-            id,
-        }
-    }
+/// What can be changed about the element called `id`, in the order in which it is shown.
+fn choices(plan: &Plan, id: &ElementId) -> Vec<Choice> {
+    let last = plan
+        .run
+        .points
+        .last()
+        .map(|point| NodeId::Point(point.id.clone()));
+    let is_last = last.as_ref() == Some(&id.node);
+    let is_point = id.node != NodeId::Outlet;
+    let is_leg = id.part == Part::Leg;
+    let fitting = plan.run.fitting(&id.node);
+    let has_riser = fitting.is_some_and(|fitting| fitting.riser.is_some());
+    let offered = [
+        (Choice::LegLength, is_point && (is_leg || is_last)),
+        (Choice::BendInLeg, is_leg),
+        // At the end of the run an elbow only leads into a riser.
+        (Choice::Elbow, !is_leg && (!is_last || has_riser)),
+        (Choice::Rise, !is_leg),
+        (Choice::ElbowAfterRiser, !is_leg && has_riser && !is_last),
+        (Choice::Removal, !is_leg && is_point && !is_last),
+    ];
+    let offered = offered.into_iter().filter(|(_, offered)| *offered);
+    offered.map(|(choice, _)| choice).collect()
 }
 
 #[component]
 pub(super) fn SelectedPanel() -> impl IntoView {
     let store = expect_context::<Store>();
-    let choices = Memo::new(move |_| {
+    // The fields stay as they are while figures change about them.
+    let chosen = Memo::new(move |_| {
         let id = store.selection.get()?;
-        Some(store.plan.with(|plan| Choices::of(plan, id)))
+        Some((store.plan.with(|plan| choices(plan, &id)), id))
     });
     view! {
         <section class="panel selected" aria-labelledby="selected-title">
-            <h2 id="selected-title">{store.label(Label::Selected)}</h2>
-            {move || match choices.get() {
-                None => view! { <p>{store.label(Label::NothingSelected)}</p> }.into_any(),
-                Some(choices) => view! { <Chosen choices/> }.into_any(),
+            <h2 id="selected-title">{label_text(Label::Selected)}</h2>
+            {move || match chosen.get() {
+                None => view! { <p>{label_text(Label::NothingSelected)}</p> }.into_any(),
+                Some((choices, id)) => view! { <Chosen choices id/> }.into_any(),
             }}
         </section>
     }
 }
 
 #[component]
-fn Chosen(choices: Choices) -> impl IntoView {
-    let store = expect_context::<Store>();
-    let node = choices.id.node.clone();
-    let leg = choices.leg.then(|| view! { <LegFields node=node.clone() can_bend={choices.id.part == Part::Leg}/> });
-    let elbow = choices.elbow.then(|| {
-        let element = ElementId::new(&node, Part::Elbow);
-        view! { <ElbowFields element label=Label::ElbowKind names=ELBOW_FIELDS/> }
-    });
-    let rise = choices.rise.then(|| view! { <RiseField node=node.clone()/> });
-    let after = choices.elbow_after_riser.then(|| {
-        let element = ElementId::new(&node, Part::ElbowAfterRiser);
-        view! { <ElbowFields element label=Label::ElbowAfterRiserKind names=ELBOW_AFTER_RISER_FIELDS/> }
-    });
-    let removed = node.clone();
-    let remove = choices.can_be_removed.then(|| {
-        view! {
-            <button type="button" on:click=move |_| store.act(Action::DeleteBend(removed.clone()))>
-                {store.label(Label::DeleteBend)}
-            </button>
-        }
-    });
+fn Chosen(choices: Vec<Choice>, id: ElementId) -> impl IntoView {
+    let fields = choices
+        .into_iter()
+        .map(|choice| offer(choice, id.node.clone()))
+        .collect_view();
     view! {
-        <Grounds id=choices.id/>
-        <div class="fields">{leg} {elbow} {rise} {after}</div>
-        {remove}
+        <Grounds id=id/>
+        <div class="fields">{fields}</div>
     }
+}
+
+fn offer(choice: Choice, node: NodeId) -> AnyView {
+    let store = expect_context::<Store>();
+    match choice {
+        Choice::LegLength => view! { <LegLengthField node/> }.into_any(),
+        Choice::Rise => view! { <RiseField node/> }.into_any(),
+        Choice::Elbow => {
+            let element = ElementId::new(&node, Part::Elbow);
+            view! { <ElbowFields element label=Label::ElbowKind names=ELBOW_FIELDS/> }.into_any()
+        }
+        Choice::ElbowAfterRiser => {
+            let element = ElementId::new(&node, Part::ElbowAfterRiser);
+            let label = Label::ElbowAfterRiserKind;
+            view! { <ElbowFields element label=label names=ELBOW_AFTER_RISER_FIELDS/> }.into_any()
+        }
+        Choice::BendInLeg => button(Label::InsertBend, move || {
+            store.act(Action::InsertBend {
+                leg: node.clone(),
+                at: None,
+            });
+        }),
+        Choice::Removal => button(Label::DeleteBend, move || {
+            store.act(Action::DeleteBend(node.clone()));
+        }),
+    }
+}
+
+fn button(label: Label, pressed: impl Fn() + 'static) -> AnyView {
+    view! {
+        <button type="button" on:click=move |_| pressed()>
+            {label_text(label)}
+        </button>
+    }
+    .into_any()
 }
 
 /// What the element is, and the coefficient that its loss rests on with its source.
@@ -96,7 +119,12 @@ fn Grounds(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let element = Memo::new(move |_| {
         store.results.with(|results| {
-            results.figures.elements.iter().find(|element| element.id == id).cloned()
+            results
+                .figures
+                .elements
+                .iter()
+                .find(|element| element.id == id)
+                .cloned()
         })
     });
     let name = move || {
@@ -120,13 +148,13 @@ fn Grounds(id: ElementId) -> impl IntoView {
             let source = coefficient.source;
             Some(view! {
                 <p>
-                    {store.label(label)} ": " <strong>{likely} {unit}</strong>
+                    {label_text(label)} ": " <strong>{likely} {unit}</strong>
                     " (" {low} "\u{2013}" {high} "), "
                     {store.say(Message::Standing(source.standing))} ", "
                     {store.say(Message::Reach(element.reach))}
                 </p>
                 <p class="fine">
-                    {store.label(Label::SourceHeading)} ": " {source.title} ", " {source.edition} ", "
+                    {label_text(Label::SourceHeading)} ": " {source.title} ", " {source.edition} ", "
                     {source.locator}
                 </p>
             })
@@ -139,33 +167,22 @@ fn Grounds(id: ElementId) -> impl IntoView {
 }
 
 #[component]
-fn LegFields(node: NodeId, can_bend: bool) -> impl IntoView {
+fn LegLengthField(node: NodeId) -> impl IntoView {
     let store = expect_context::<Store>();
-    let (measured, set, bent) = (node.clone(), node.clone(), node);
+    let measured = node.clone();
     let shown = Signal::derive(move || {
         let length = store.plan.with(|plan| leg_length(plan, &measured));
-        length.map_or_else(String::new, |length| store.units.get().length(length).to_string())
+        length.map_or_else(String::new, |length| {
+            store.units.get().length(length).to_string()
+        })
     });
     let set = Callback::new(move |length| {
         store.act(Action::SetLegLength {
-            node: set.clone(),
+            node: node.clone(),
             length,
         });
     });
-    let bend = can_bend.then(|| {
-        view! {
-            <button
-                type="button"
-                on:click=move |_| store.act(Action::InsertBend { leg: bent.clone(), at: None })
-            >
-                {store.label(Label::InsertBend)}
-            </button>
-        }
-    });
-    view! {
-        <LengthField id="leg-length" label=Label::LegLength hint=Label::LegLengthHint shown set/>
-        {bend}
-    }
+    view! { <LengthField id="leg-length" label=Label::LegLength hint=Label::LegLengthHint shown set/> }
 }
 
 fn leg_length(plan: &Plan, node: &NodeId) -> Option<Length> {
@@ -186,7 +203,10 @@ fn RiseField(node: NodeId) -> impl IntoView {
     let measured = node.clone();
     let shown = Signal::derive(move || {
         let rise = store.plan.with(|plan| {
-            let riser = plan.run.fitting(&measured).and_then(|fitting| fitting.riser);
+            let riser = plan
+                .run
+                .fitting(&measured)
+                .and_then(|fitting| fitting.riser);
             riser.map_or(Length::ZERO, |riser| riser.rise)
         });
         store.units.get().length(rise).to_string()
@@ -232,23 +252,33 @@ fn ElbowFields(element: ElementId, label: Label, names: FieldNames) -> impl Into
         let radius = elbow.get().map_or(Length::ZERO, |elbow| elbow.radius);
         store.units.get().length(radius).to_string()
     });
-    let is_smooth = move || elbow.get().is_some_and(|elbow| elbow.kind == ElbowKind::Smooth);
+    let is_smooth = move || {
+        elbow
+            .get()
+            .is_some_and(|elbow| elbow.kind == ElbowKind::Smooth)
+    };
     let chosen = move |event: web_sys::Event| {
-        let list = event.target().and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
+        let list = event
+            .target()
+            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
         let smooth = list.is_some_and(|list| list.value() == "smooth");
-        let kind = if smooth { ElbowKind::Smooth } else { ElbowKind::Segmented };
+        let kind = if smooth {
+            ElbowKind::Smooth
+        } else {
+            ElbowKind::Segmented
+        };
         set(&|elbow| elbow.kind = kind);
     };
     let take_radius = Callback::new(move |radius| set_radius(&|elbow| elbow.radius = radius));
     view! {
         <div class="field">
-            <label for=names.0>{store.label(label)}</label>
+            <label for=names.0>{label_text(label)}</label>
             <select id=names.0 on:change=chosen>
                 <option value="segmented" prop:selected=move || !is_smooth()>
-                    {store.label(Label::ElbowSegmented)}
+                    {label_text(Label::ElbowSegmented)}
                 </option>
                 <option value="smooth" prop:selected=is_smooth>
-                    {store.label(Label::ElbowSmooth)}
+                    {label_text(Label::ElbowSmooth)}
                 </option>
             </select>
         </div>

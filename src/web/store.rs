@@ -108,7 +108,11 @@ impl Store {
                     self.trouble.set(String::new());
                     self.announcement.set(self.new_totals());
                 }
-                editor::Effect::Refuse(refusal) => self.trouble.set(self.say(Message::Refusal(&refusal))),
+                editor::Effect::Refuse(refusal) => {
+                    let why = self.say(Message::Refusal(&refusal));
+                    self.trouble
+                        .set(format!("{why} {}", label_text(Label::PlanKept)));
+                }
             }
         }
     }
@@ -126,11 +130,6 @@ impl Store {
     /// A message in the page's language and units.
     pub fn say(self, message: Message<'_>) -> String {
         say(Language::English, self.units.get(), message)
-    }
-
-    /// A fixed text.
-    pub fn label(self, label: Label) -> String {
-        label_text(label)
     }
 
     fn new_totals(self) -> String {
@@ -154,7 +153,11 @@ impl Store {
 
 /// A fixed text, which hangs on no units.
 pub(super) fn label_text(label: Label) -> String {
-    say(Language::English, UnitSystem::default(), Message::Label(label))
+    say(
+        Language::English,
+        UnitSystem::default(),
+        Message::Label(label),
+    )
 }
 
 /// The plan that the page opens with.

@@ -1,9 +1,9 @@
 //! The totals above the drawing, with their bands, and the sentence on the costliest element.
 
-use super::store::{Results, Store};
+use super::store::{Store, label_text};
 use crate::report::words::{Label, Message};
 use crate::rules::Verdict;
-use crate::system::{Band, Bands};
+use crate::system::{Band, Bands, ElementKind};
 use crate::units::{Airflow, Pressure, Shown, UnitSystem, Velocity};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -15,15 +15,13 @@ pub(super) fn Totals() -> impl IntoView {
     let airflow = move || totals().map(|totals| store.units.get().airflow(totals.airflow));
     let pressure = move || totals().map(|totals| store.units.get().pressure(totals.back_pressure));
     let velocity = move || totals().map(|totals| store.units.get().velocity(totals.velocity));
-    let airflow_band = |units: UnitSystem, band: f64| {
-        units.airflow(Airflow::from_cubic_metres_per_second(band))
-    };
+    let airflow_band =
+        |units: UnitSystem, band: f64| units.airflow(Airflow::from_cubic_metres_per_second(band));
     let pressure_band = |units: UnitSystem, band: f64| units.pressure(Pressure::from_pascals(band));
-    let velocity_band = |units: UnitSystem, band: f64| {
-        units.velocity(Velocity::from_metres_per_second(band))
-    };
+    let velocity_band =
+        |units: UnitSystem, band: f64| units.velocity(Velocity::from_metres_per_second(band));
     view! {
-        <section class="totals" aria-label=store.label(Label::Totals)>
+        <section class="totals" aria-label=label_text(Label::Totals)>
             <dl>
                 <Total label=Label::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
                 <Total label=Label::BackPressure hint=Label::BackPressureHint figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>
@@ -49,29 +47,34 @@ fn Total(
     let band = move || {
         let plan = store.plan.get();
         store.banded.with(|banded| {
-            let banded = banded.as_ref().filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
+            let banded = banded
+                .as_ref()
+                .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
             let band = band(banded.bands.as_ref()?);
             let units = store.units.get();
             let low = show(units, band.low).figure;
             let high = show(units, band.high).to_string();
-            Some(store.say(Message::Band { low: &low, high: &high }))
+            Some(store.say(Message::Band {
+                low: &low,
+                high: &high,
+            }))
         })
     };
     view! {
         <div class="total" data-total=key>
             <dt>
-                {store.label(label)}
-                {hint.map(|hint| view! { <small>{store.label(hint)}</small> })}
+                {label_text(label)}
+                {hint.map(|hint| view! { <small>{label_text(hint)}</small> })}
             </dt>
             <dd class="total-figure">
                 {move || figure.get().map_or_else(
-                    || store.label(Label::NoAirflowFigure),
+                    || label_text(Label::NoAirflowFigure),
                     |shown| shown.figure,
                 )}
                 <small>{move || figure.get().map(|shown| shown.unit)}</small>
             </dd>
             <dd class="total-band">
-                {move || band().unwrap_or_else(|| store.label(Label::BandPending))}
+                {move || band().unwrap_or_else(|| label_text(Label::BandPending))}
             </dd>
         </div>
     }
@@ -93,7 +96,7 @@ fn CodeTotal() -> impl IntoView {
     };
     view! {
         <div class="total" data-total="CodeLength">
-            <dt>{store.label(Label::CodeLength)}</dt>
+            <dt>{label_text(Label::CodeLength)}</dt>
             <dd class="total-figure">
                 {move || length().0.figure}
                 <small>{move || length().0.unit}</small>
@@ -123,29 +126,35 @@ pub(super) fn VerdictWord(verdict: Signal<Verdict>) -> impl IntoView {
     }
 }
 
-/// Which element costs the most, and what the code makes of it.
+/// Which element costs the most, and what the code makes of it; where that is the termination, which
+/// no reroute takes away, the next one too.
 #[component]
 pub(super) fn DominantSentence() -> impl IntoView {
     let store = expect_context::<Store>();
-    let sentence = move || {
-        store.results.with(|results: &super::store::Version<Results>| {
-            let costliest = results
-                .figures
-                .elements
-                .iter()
-                .find_map(|element| element.air.as_ref().filter(|air| air.rank == 1).map(|air| (element, air)));
-            costliest.map(|(element, air)| {
-                store.say(Message::Dominant {
+    let sentence = move |rank: usize| {
+        store.results.with(|results| {
+            let mut elements = results.figures.elements.iter();
+            elements.find_map(|element| {
+                let air = element.air.as_ref().filter(|air| air.rank == rank)?;
+                let text = store.say(Message::Dominant {
+                    rank,
                     element: &element.element,
                     share: air.share,
                     equivalent_length: air.equivalent_length,
                     code_deduction: element.code_deduction,
-                })
+                });
+                let is_end = matches!(element.element, ElementKind::Termination { .. });
+                Some((text, is_end))
             })
         })
     };
+    let sentences = move || {
+        let (first, is_end) = sentence(1)?;
+        let next = if is_end { sentence(2) } else { None };
+        Some(next.map_or(first.clone(), |(next, _)| format!("{first} {next}")))
+    };
     view! {
-        <p class="dominant" data-testid="dominant">{sentence}</p>
-        <p class="fine">{store.label(Label::BandMeaning)}</p>
+        <p class="dominant" data-testid="dominant">{sentences}</p>
+        <p class="fine">{label_text(Label::BandMeaning)}</p>
     }
 }

@@ -4,15 +4,16 @@ Rennels and Hudson 2012 through fluids' bend_rounded (fd passed, so that it is t
 own) and bend_miter. The rules on top of them are those of the check set:
  smooth, from 45 deg      Rennels; over 90 deg with r/D under 1: K(90) + K(angle - 90).
  smooth, below 45 deg     the lesser of Rennels and the sharp mitre times its Reynolds
-                          factor, times angle/10 deg below 10 deg.
+                          factor; below 10 deg the share angle/10 deg of that, the rest
+                          being the friction of the straight that the elbow replaces.
  segmented                K 0.50 for the 90 of r/D 1, scaled to another r/D as Rennels
                           scales; 45 deg at 0.6 of the 90; straight lines between 0, 45
                           and 90 deg; over 90: K(90) + K(angle - 90); friction along the
                           arc comes on top.
-Assumptions, not published figures: 0.50, 0.6 and the scaling to zero below 10 deg.
+Assumptions, not published figures: 0.50, 0.6 and the fading below 10 deg.
 """
 
-from math import radians
+from math import radians, tan
 
 from fluids.fittings import bend_miter, bend_rounded
 from numpy import interp
@@ -41,7 +42,9 @@ def smooth(angle_deg, ratio, friction, reynolds):
         return rounded
     mitre = bend_miter(angle=angle_deg, method="Rennels")
     mitre *= float(interp(reynolds, MITRE_REYNOLDS, MITRE_FACTOR))
-    return min(rounded, mitre) * min(1.0, angle_deg / 10.0)
+    share = min(1.0, angle_deg / 10.0)
+    straight = friction * 2.0 * tan(radians(angle_deg) / 2.0) * ratio
+    return share * min(rounded, mitre) + (1.0 - share) * straight
 
 
 def segmented_without_arc(angle_deg, ratio, friction):

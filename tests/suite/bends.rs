@@ -57,7 +57,9 @@ fn ito() {
 /// Rennels & Hudson 2012, sharp mitre without its Reynolds factor.
 #[test]
 fn mitre() {
-    check("mitre_rennels", MITRE_ROWS, |_, angle| Some(elbow::mitre(angle)));
+    check("mitre_rennels", MITRE_ROWS, |_, angle| {
+        Some(elbow::mitre(angle))
+    });
 }
 
 /// Every row of the set is checked above or is one of Miller's.

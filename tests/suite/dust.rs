@@ -10,7 +10,8 @@ use elbowroom::units::Angle;
 const DUST: f64 = 1e-9;
 /// Of K: a hundred times the dust, since no formula here is that steep.
 const TOLERANCE: f64 = 1e-7;
-/// Clean duct and dirty duct, at the Reynolds numbers of 60 and 200 cfm.
+/// Friction factor and Reynolds number: clean rigid duct at about 200 and 60 cfm, and the rough wall
+/// of corrugated metal (1.6 mm) at about 110 cfm.
 const STATES: [(f64, f64); 3] = [(0.022, 7e4), (0.027, 2e4), (0.040, 4e4)];
 const ANGLES: [f64; 9] = [1.0, 10.0, 22.5, 45.0, 60.0, 90.0, 100.0, 135.0, 180.0];
 const RATIOS: [f64; 7] = [0.5, 0.6, 0.75, 1.0, 1.5, 2.0, 2.5];
@@ -33,7 +34,8 @@ fn dust_in_an_angle_moves_no_loss() {
             for state in STATES {
                 let label = format!("smooth {smooth}, {degrees} deg, r/D {ratio}, {state:?}");
                 let below = k(smooth, degrees - DUST, ratio, state);
-                let above = k(smooth, degrees + DUST, ratio, state);
+                // No turn is over 180 deg.
+                let above = k(smooth, (degrees + DUST).min(180.0), ratio, state);
                 tally.relative(label, above, below, TOLERANCE);
             }
         }

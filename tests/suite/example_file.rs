@@ -43,7 +43,11 @@ pub fn with(pointer: &str, value: Value) -> Vec<u8> {
 pub fn without(pointer: &str) -> Vec<u8> {
     let mut document = document();
     let (parent, name) = pointer.rsplit_once('/').unwrap();
-    let fields = document.pointer_mut(parent).unwrap().as_object_mut().unwrap();
+    let fields = document
+        .pointer_mut(parent)
+        .unwrap()
+        .as_object_mut()
+        .unwrap();
     assert!(fields.remove(name).is_some(), "{pointer} is not there");
     serde_json::to_vec(&document).unwrap()
 }

@@ -34,7 +34,10 @@ fn the_factor_is_that_of_fluids() {
         laminar += usize::from(row.regime == "laminar");
     }
     // Both regimes must be in the set.
-    assert!((20..=ROWS - 20).contains(&laminar), "{laminar} laminar rows");
+    assert!(
+        (20..=ROWS - 20).contains(&laminar),
+        "{laminar} laminar rows"
+    );
     tally.finish(2 * ROWS);
 }
 
@@ -58,7 +61,10 @@ fn the_blend_joins_laminar_and_turbulent_flow() {
             friction::factor(friction::TURBULENT_FROM, roughness).value,
         );
         let inside = (thin.min(thick)..=thin.max(thick)).contains(&between.value);
-        tally.holds(format!("e/D {roughness}: {} lies outside", between.value), inside);
+        tally.holds(
+            format!("e/D {roughness}: {} lies outside", between.value),
+            inside,
+        );
     }
     tally.finish(20);
 }

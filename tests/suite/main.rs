@@ -33,8 +33,10 @@ mod irc;
 mod lengths;
 
 mod example_file;
+mod file_fault;
 mod plan_file;
 mod plan_file_faults;
+mod plan_file_fields;
 mod plan_file_random;
 
 mod rooms;

@@ -2,7 +2,9 @@
 //! elbow takes more pressure at the same airflow and leaves less airflow from the same blower.
 //! Source: second law; every loss is a loss.
 
-use crate::random_plan::{elbow, lengthened, turn_deg, with_blower, with_elbow, with_stated_airflow};
+use crate::random_plan::{
+    elbow, lengthened, turn_deg, with_blower, with_elbow, with_stated_airflow,
+};
 use crate::seeded;
 use elbowroom::plan::{Elbow, ElbowKind, Plan};
 use elbowroom::system::{
@@ -58,7 +60,11 @@ fn moves_less(more: &Evaluation, less: &Evaluation) -> Result<(), TestCaseError>
 
 #[test]
 fn loss_rises_with_length() {
-    let values = (with_stated_airflow(), any::<prop::sample::Index>(), 0.01..5.0_f64);
+    let values = (
+        with_stated_airflow(),
+        any::<prop::sample::Index>(),
+        0.01..5.0_f64,
+    );
     seeded::check(CASES, &values, |(plan, leg, more_m)| {
         let longer = lengthened(&plan, leg.index(plan.run.points.len()), more_m);
         loses_more(

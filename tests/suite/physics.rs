@@ -43,7 +43,12 @@ fn a_hood_at_the_outlet_reads_one_velocity_pressure_and_its_flap() {
     let found = evaluation(&with_cfm(without_duct(), 120.0));
     let q = found.velocity_pressure.pascals();
     let mut tally = Tally::new("hood at the outlet");
-    tally.relative("total", found.total_pressure.pascals(), k * q + flap_pascals, DUST);
+    tally.relative(
+        "total",
+        found.total_pressure.pascals(),
+        k * q + flap_pascals,
+        DUST,
+    );
     tally.relative(
         "static",
         found.back_pressure.pascals(),
@@ -65,7 +70,10 @@ fn a_bare_outlet_reads_zero() {
     let (low, high) = (reading(0.0), reading(1.0));
     let q = low.velocity_pressure;
     let (low_k, high_k) = (low.total_pressure / q, high.total_pressure / q);
-    assert!(high_k - low_k > 1.0, "the hood's span shrank: {low_k} to {high_k}");
+    assert!(
+        high_k - low_k > 1.0,
+        "the hood's span shrank: {low_k} to {high_k}"
+    );
     let slope = (high.back_pressure - low.back_pressure) / (high_k - low_k);
     let bare = low.back_pressure + slope * (1.0 - low_k);
     assert!((bare / q).abs() < DUST, "a bare outlet reads {bare:?}");
@@ -94,7 +102,10 @@ fn a_warm_dry_riser_assists() {
     const TABLE_ROUNDING: f64 = 0.05;
     let expected = -9.806_65 * 5.0 * (1.292 - 1.092);
     let stack = evaluation(&riser_of_5_m(0.0, 0.0)).stack.pascals();
-    assert!((stack - expected).abs() < TABLE_ROUNDING, "{stack} Pa, {expected} expected");
+    assert!(
+        (stack - expected).abs() < TABLE_ROUNDING,
+        "{stack} Pa, {expected} expected"
+    );
 }
 
 /// The physics text's -10.5 Pa for 5 m, 50 degC inside, 0 degC outside: with the moist exhaust that
@@ -141,7 +152,11 @@ fn velocity_and_velocity_pressure_in_a_four_inch_duct() {
         plan.exhaust.relative_humidity = 0.0;
         let found = evaluation(&plan);
         let shown = UnitSystem::UsCustomary;
-        tally.equal(cfm, &shown.velocity(found.velocity).to_string(), &fpm.to_owned());
+        tally.equal(
+            cfm,
+            &shown.velocity(found.velocity).to_string(),
+            &fpm.to_owned(),
+        );
         let pressure = shown.pressure(found.velocity_pressure).to_string();
         tally.equal(cfm, &pressure, &inches.to_owned());
     }

@@ -1,72 +1,14 @@
-//! What is wrong with a plan's file ends in an error that names it.
+//! A file that is no plan, and values that a plan cannot hold, end in an error that names them.
 //! Source of what is right: the description of version 1 of the format (one JSON object, unit in
 //! each field's name, unknown fields refused) and RFC 8259 for JSON itself.
 
 use crate::example_file::{example, replaced, with, without};
-use crate::tally::Tally;
-use elbowroom::plan::{FileError, ValueError, read, write};
+use crate::file_fault::{Fault, check, fault, range};
+use elbowroom::plan::write;
 use serde_json::{Value, json};
 
 /// The most that is read, bytes: 1 MiB.
 const LARGEST: usize = 1 << 20;
-
-/// What is wrong with a file, with the place where that can be told.
-#[derive(Debug, PartialEq)]
-enum Fault {
-    None,
-    TooLarge,
-    NotText,
-    NotJson,
-    NotAPlan,
-    Version(String),
-    Field(String),
-    Range(String),
-    BadId(String),
-    NoSuchWall(String),
-    NoPoints,
-}
-
-fn fault(bytes: &[u8]) -> Fault {
-    match read(bytes) {
-        Ok(_) => Fault::None,
-        Err(FileError::TooLarge { .. }) => Fault::TooLarge,
-        Err(FileError::NotText) => Fault::NotText,
-        Err(FileError::NotJson { line, .. }) => {
-            assert!(line >= 1);
-            Fault::NotJson
-        }
-        Err(FileError::NotAPlan) => Fault::NotAPlan,
-        Err(FileError::UnknownVersion { found, known }) => {
-            assert_eq!(known, 1);
-            Fault::Version(found)
-        }
-        Err(FileError::Field { path, detail }) => {
-            assert!(!detail.is_empty());
-            Fault::Field(path)
-        }
-        Err(FileError::Value(ValueError::OutOfRange { path, .. })) => Fault::Range(path),
-        Err(FileError::Value(ValueError::BadId { path })) => Fault::BadId(path),
-        Err(FileError::Value(ValueError::NoSuchWall { path })) => Fault::NoSuchWall(path),
-        Err(FileError::Value(ValueError::NoPoints)) => Fault::NoPoints,
-    }
-}
-
-fn check(subject: &'static str, cases: Vec<(&str, Vec<u8>, Fault)>) {
-    let mut tally = Tally::new(subject);
-    let count = cases.len();
-    for (name, bytes, expected) in cases {
-        tally.equal(name, &fault(&bytes), &expected);
-    }
-    tally.finish(count);
-}
-
-fn field(path: &str) -> Fault {
-    Fault::Field(path.to_owned())
-}
-
-fn range(path: &str) -> Fault {
-    Fault::Range(path.to_owned())
-}
 
 #[test]
 fn what_is_no_json_object_of_this_format() {
@@ -82,12 +24,28 @@ fn what_is_no_json_object_of_this_format() {
             ("blanks", b" \n\t".to_vec(), Fault::NotJson),
             ("not UTF-8", latin_1, Fault::NotText),
             ("UTF-16", b"\xff\xfe{\0}\0".to_vec(), Fault::NotText),
-            ("a picture", b"\x89PNG\r\n\x1a\n\0\0".to_vec(), Fault::NotText),
+            (
+                "a picture",
+                b"\x89PNG\r\n\x1a\n\0\0".to_vec(),
+                Fault::NotText,
+            ),
             ("plain words", b"a plan of mine".to_vec(), Fault::NotJson),
             ("cut in half", half, Fault::NotJson),
-            ("more after the end", format!("{example}x").into_bytes(), Fault::NotJson),
-            ("two documents", format!("{example}{example}").into_bytes(), Fault::NotJson),
-            ("a comma too many", replaced("0.05", "0.05,"), Fault::NotJson),
+            (
+                "more after the end",
+                format!("{example}x").into_bytes(),
+                Fault::NotJson,
+            ),
+            (
+                "two documents",
+                format!("{example}{example}").into_bytes(),
+                Fault::NotJson,
+            ),
+            (
+                "a comma too many",
+                replaced("0.05", "0.05,"),
+                Fault::NotJson,
+            ),
             ("1e999", replaced("0.05", "1e999"), Fault::NotJson),
             ("NaN", replaced("0.05", "NaN"), Fault::NotJson),
             ("deep nesting", deep.into_bytes(), Fault::NotJson),
@@ -101,9 +59,21 @@ fn what_is_no_json_object_of_this_format() {
             ("a list", b"[]".to_vec(), Fault::NotAPlan),
             ("an empty object", b"{}".to_vec(), Fault::NotAPlan),
             ("no format", without("/format"), Fault::NotAPlan),
-            ("another format", with("/format", json!("drawing")), Fault::NotAPlan),
-            ("format in capitals", with("/format", json!("Elbowroom-plan")), Fault::NotAPlan),
-            ("format a list", with("/format", json!(["elbowroom-plan"])), Fault::NotAPlan),
+            (
+                "another format",
+                with("/format", json!("drawing")),
+                Fault::NotAPlan,
+            ),
+            (
+                "format in capitals",
+                with("/format", json!("Elbowroom-plan")),
+                Fault::NotAPlan,
+            ),
+            (
+                "format a list",
+                with("/format", json!(["elbowroom-plan"])),
+                Fault::NotAPlan,
+            ),
         ],
     );
 }
@@ -130,111 +100,56 @@ fn other_versions() {
     );
 }
 
-/// An unknown field is refused at every level, and named.
-#[test]
-fn unknown_fields() {
-    let colour = || json!("blue");
-    check(
-        "unknown fields",
-        vec![
-            ("plan", with("/colour", colour()), field("colour")),
-            ("site", with("/site/colour", colour()), field("site.colour")),
-            ("exhaust", with("/exhaust/colour", colour()), field("exhaust.colour")),
-            // Tagged by kind: the reader of the kind buffers its fields, so only the whole is named.
-            ("flow", with("/flow/colour", colour()), field("flow")),
-            ("airflow with a blower", with("/flow/kind", json!("typical_blower")), field("flow")),
-            ("code", with("/code/colour", colour()), field("code.colour")),
-            ("wall", with("/walls/1/colour", colour()), field("walls[1].colour")),
-            ("opening", with("/openings/0/colour", colour()), field("openings[0].colour")),
-            ("obstacle", with("/obstacles/0/colour", colour()), field("obstacles[0].colour")),
-            ("dryer", with("/dryer/colour", colour()), field("dryer.colour")),
-            ("run", with("/run/colour", colour()), field("run.colour")),
-            ("outlet", with("/run/outlet/colour", colour()), field("run.outlet.colour")),
-            (
-                "elbow",
-                with("/run/outlet/elbow/colour", colour()),
-                field("run.outlet.elbow.colour"),
-            ),
-            ("point", with("/run/points/2/colour", colour()), field("run.points[2].colour")),
-            (
-                "riser",
-                with("/run/points/0/riser/colour", colour()),
-                field("run.points[0].riser.colour"),
-            ),
-            (
-                "riser's elbow",
-                with("/run/points/0/riser/elbow/colour", colour()),
-                field("run.points[0].riser.elbow.colour"),
-            ),
-            (
-                "termination",
-                with("/run/termination/colour", colour()),
-                field("run.termination.colour"),
-            ),
-        ],
-    );
-}
-
-/// A field that is missing is named by what it is missing from, or by itself.
-#[test]
-fn missing_fields() {
-    check(
-        "missing fields",
-        vec![
-            ("title", without("/title"), field(".")),
-            ("run", without("/run"), field(".")),
-            ("altitude", without("/site/altitude_m"), field("site")),
-            ("humidity", without("/exhaust/relative_humidity"), field("exhaust")),
-            ("kind of flow", without("/flow/kind"), field("flow")),
-            ("airflow", without("/flow/airflow_m3_per_s"), field("flow")),
-            ("wall's id", without("/walls/2/id"), field("walls[2]")),
-            ("opening's wall", without("/openings/0/wall"), field("openings[0]")),
-            ("point's x", without("/run/points/1/x_m"), field("run.points[1]")),
-            ("point's duct", without("/run/points/1/duct"), field("run.points[1]")),
-            ("radius", without("/run/outlet/elbow/centre_line_radius_m"), field("run.outlet.elbow")),
-            ("rise", without("/run/points/0/riser/rise_m"), field("run.points[0].riser")),
-            ("kind of end", without("/run/termination/kind"), field("run.termination")),
-        ],
-    );
-}
-
-#[test]
-fn wrong_kinds() {
-    check(
-        "wrong kinds",
-        vec![
-            ("number as text", with("/site/altitude_m", json!("0")), field("site.altitude_m")),
-            ("text as number", with("/title", json!(7)), field("title")),
-            ("null", with("/title", Value::Null), field("title")),
-            ("null for a number", with("/dryer/x_m", Value::Null), field("dryer.x_m")),
-            ("null for the run", with("/run", Value::Null), field("run")),
-            ("list as object", with("/walls", json!({})), field("walls")),
-            ("number as flag", with("/walls/0/outside", json!(1)), field("walls[0].outside")),
-            ("list as number", with("/run/points/0/x_m", json!([1])), field("run.points[0].x_m")),
-            ("unknown kind", with("/run/termination/kind", json!("pipe")), field("run.termination.kind")),
-            ("unknown flow", with("/flow/kind", json!("wind")), field("flow.kind")),
-            ("unknown rules", with("/code/rule_set", json!("irc_1066")), field("code.rule_set")),
-            ("unknown duct", with("/run/points/0/duct", json!("hose")), field("run.points[0].duct")),
-            ("unknown energy", with("/dryer/energy", json!("steam")), field("dryer.energy")),
-            ("riser a number", with("/run/outlet/riser", json!(1.0)), field("run.outlet.riser")),
-        ],
-    );
-}
-
 #[test]
 fn numbers_out_of_range() {
     check(
         "numbers out of range",
         vec![
-            ("too large", with("/dryer/x_m", json!(1e9)), range("dryer.x_m")),
-            ("1e308", with("/walls/0/from_x_m", json!(1e308)), range("walls[0].from_x_m")),
-            ("negative size", with("/dryer/width_m", json!(-0.7)), range("dryer.width_m")),
-            ("no size", with("/obstacles/0/depth_m", json!(0)), range("obstacles[0].depth_m")),
-            ("no airflow", with("/flow/airflow_m3_per_s", json!(0)), range("flow.airflow_m3_per_s")),
-            ("humidity in percent", with("/exhaust/relative_humidity", json!(30)), range("exhaust.relative_humidity")),
-            ("kelvins", with("/site/outdoor_temperature_degc", json!(278.0)), range("site.outdoor_temperature_degc")),
-            ("no diameter", with("/run/diameter_m", json!(0.0)), range("run.diameter_m")),
-            ("diameter in inches", with("/run/diameter_m", json!(4)), range("run.diameter_m")),
+            (
+                "too large",
+                with("/dryer/x_m", json!(1e9)),
+                range("dryer.x_m"),
+            ),
+            (
+                "1e308",
+                with("/walls/0/from_x_m", json!(1e308)),
+                range("walls[0].from_x_m"),
+            ),
+            (
+                "negative size",
+                with("/dryer/width_m", json!(-0.7)),
+                range("dryer.width_m"),
+            ),
+            (
+                "no size",
+                with("/obstacles/0/depth_m", json!(0)),
+                range("obstacles[0].depth_m"),
+            ),
+            (
+                "no airflow",
+                with("/flow/airflow_m3_per_s", json!(0)),
+                range("flow.airflow_m3_per_s"),
+            ),
+            (
+                "humidity in percent",
+                with("/exhaust/relative_humidity", json!(30)),
+                range("exhaust.relative_humidity"),
+            ),
+            (
+                "kelvins",
+                with("/site/outdoor_temperature_degc", json!(278.0)),
+                range("site.outdoor_temperature_degc"),
+            ),
+            (
+                "no diameter",
+                with("/run/diameter_m", json!(0.0)),
+                range("run.diameter_m"),
+            ),
+            (
+                "diameter in inches",
+                with("/run/diameter_m", json!(4)),
+                range("run.diameter_m"),
+            ),
             (
                 "negative radius",
                 with("/run/outlet/elbow/centre_line_radius_m", json!(-0.1)),
@@ -245,12 +160,36 @@ fn numbers_out_of_range() {
                 with("/run/points/0/riser/elbow/centre_line_radius_m", json!(9)),
                 range("run.points[0].riser.elbow.centre_line_radius_m"),
             ),
-            ("rise", with("/run/points/0/riser/rise_m", json!(31)), range("run.points[0].riser.rise_m")),
-            ("under the floor", with("/dryer/outlet_height_m", json!(-0.1)), range("dryer.outlet_height_m")),
-            ("turned twice", with("/dryer/turned_deg", json!(720)), range("dryer.turned_deg")),
-            ("altitude", with("/site/altitude_m", json!(8848)), range("site.altitude_m")),
-            ("opening's offset", with("/openings/0/offset_m", json!(-0.5)), range("openings[0].offset_m")),
-            ("too many", with("/obstacles", obstacles(10_001)), range("obstacles")),
+            (
+                "rise",
+                with("/run/points/0/riser/rise_m", json!(31)),
+                range("run.points[0].riser.rise_m"),
+            ),
+            (
+                "under the floor",
+                with("/dryer/outlet_height_m", json!(-0.1)),
+                range("dryer.outlet_height_m"),
+            ),
+            (
+                "turned twice",
+                with("/dryer/turned_deg", json!(720)),
+                range("dryer.turned_deg"),
+            ),
+            (
+                "altitude",
+                with("/site/altitude_m", json!(8848)),
+                range("site.altitude_m"),
+            ),
+            (
+                "opening's offset",
+                with("/openings/0/offset_m", json!(-0.5)),
+                range("openings[0].offset_m"),
+            ),
+            (
+                "too many",
+                with("/obstacles", obstacles(10_001)),
+                range("obstacles"),
+            ),
         ],
     );
     assert_eq!(fault(&with("/obstacles", obstacles(10_000))), Fault::None);
@@ -270,18 +209,46 @@ fn ids_and_what_they_name() {
     check(
         "ids",
         vec![
-            ("twice", with("/walls/1/id", json!("w1")), bad("walls[1].id")),
-            ("point twice", with("/run/points/3/id", json!("p1")), bad("run.points[3].id")),
-            ("empty", with("/obstacles/0/id", json!("")), bad("obstacles[0].id")),
-            ("too long", with("/openings/0/id", json!("o".repeat(41))), bad("openings[0].id")),
-            ("with a blank", with("/walls/0/id", json!("w 1")), bad("walls[0].id")),
-            ("with marks", with("/walls/0/id", json!("<w>")), bad("walls[0].id")),
+            (
+                "twice",
+                with("/walls/1/id", json!("w1")),
+                bad("walls[1].id"),
+            ),
+            (
+                "point twice",
+                with("/run/points/3/id", json!("p1")),
+                bad("run.points[3].id"),
+            ),
+            (
+                "empty",
+                with("/obstacles/0/id", json!("")),
+                bad("obstacles[0].id"),
+            ),
+            (
+                "too long",
+                with("/openings/0/id", json!("o".repeat(41))),
+                bad("openings[0].id"),
+            ),
+            (
+                "with a blank",
+                with("/walls/0/id", json!("w 1")),
+                bad("walls[0].id"),
+            ),
+            (
+                "with marks",
+                with("/walls/0/id", json!("<w>")),
+                bad("walls[0].id"),
+            ),
             (
                 "no such wall",
                 with("/openings/1/wall", json!("w9")),
                 Fault::NoSuchWall("openings[1].wall".to_owned()),
             ),
-            ("no walls", with("/walls", json!([])), Fault::NoSuchWall("openings[0].wall".to_owned())),
+            (
+                "no walls",
+                with("/walls", json!([])),
+                Fault::NoSuchWall("openings[0].wall".to_owned()),
+            ),
             ("no points", with("/run/points", json!([])), Fault::NoPoints),
         ],
     );

@@ -41,8 +41,21 @@ fn change() -> impl Strategy<Value = Change> {
         prop_oneof![3 => usual, 1 => any::<u8>()]
     };
     let number = prop::sample::select(vec![
-        "0", "-0.0", "-1", "1", "1.5", "0.05", "0.3333333333333333", "1e-9", "4e2", "1e308", "1e999", "null", "\"\"",
-        "12345678901234567890", "[]",
+        "0",
+        "-0.0",
+        "-1",
+        "1",
+        "1.5",
+        "0.05",
+        "0.3333333333333333",
+        "1e-9",
+        "4e2",
+        "1e308",
+        "1e999",
+        "null",
+        "\"\"",
+        "12345678901234567890",
+        "[]",
     ]);
     prop_oneof![
         6 => byte().prop_map(Change::Put),
@@ -78,7 +91,10 @@ fn changed(bytes: &mut Vec<u8>, at: prop::sample::Index, change: &Change) {
                 return;
             };
             let start = at + start + 2;
-            let length = bytes[start..].iter().take_while(|byte| is_part(byte)).count();
+            let length = bytes[start..]
+                .iter()
+                .take_while(|byte| is_part(byte))
+                .count();
             bytes.splice(start..start + length, text.bytes());
         }
     }
@@ -98,7 +114,11 @@ fn any_change_of_a_file_ends_in_a_plan_or_an_error() {
         plans.set(plans.get() + u32::from(read(&bytes).is_ok()));
         reads_back(&bytes)
     });
-    assert!(plans.get() > 200, "only {} of the changed files are plans", plans.get());
+    assert!(
+        plans.get() > 200,
+        "only {} of the changed files are plans",
+        plans.get()
+    );
 }
 
 /// A plan made elsewhere may have every digit that a double has, in every number.

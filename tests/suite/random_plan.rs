@@ -4,7 +4,7 @@ use elbowroom::plan::{
     self, Duct, Elbow, ElbowKind, Fitting, Flow, Obstacle, Opening, OpeningKind, Plan, Point,
     Riser, RunPoint, Wall,
 };
-use elbowroom::units::{Airflow, Angle, Length, Temperature};
+use elbowroom::units::{Airflow, Length, Temperature};
 use proptest::prelude::*;
 
 /// The sharpest turn drawn at a corner, deg.
@@ -60,13 +60,13 @@ fn riser() -> impl Strategy<Value = Option<Riser>> {
 
 fn node() -> impl Strategy<Value = Node> {
     let turn = prop_oneof![1 => Just(0.0), 4 => turn_deg()];
-    (turn, elbow(), riser(), SHORTEST_LEG..LONGEST_LEG).prop_map(|(turn_deg, elbow, riser, leg_m)| {
-        Node {
+    (turn, elbow(), riser(), SHORTEST_LEG..LONGEST_LEG).prop_map(
+        |(turn_deg, elbow, riser, leg_m)| Node {
             turn_deg,
             fitting: Fitting { elbow, riser },
             leg_m,
-        }
-    })
+        },
+    )
 }
 
 /// A plan of one to six legs whose airflow is `flow`'s.
@@ -94,7 +94,7 @@ fn plan_with(flow: impl Strategy<Value = Flow>) -> impl Strategy<Value = Plan> {
             plan.exhaust.temperature = Temperature::from_celsius(exhaust);
             plan.exhaust.relative_humidity = exhaust_humidity;
             plan.flow = flow;
-            plan.dryer.turned = Angle::from_degrees(turned_deg);
+            plan.dryer.turned_deg = turned_deg;
             furnish(&mut plan);
             draw(&mut plan, turned_deg, &nodes, end);
             plan
@@ -185,7 +185,7 @@ pub fn with_elbow(plan: &Plan, elbow: Elbow, turn_deg: f64) -> Plan {
     let mut plan = plan.clone();
     let last = plan.run.points.len() - 1;
     let (from, to) = (before(&plan, last), plan.run.points[last].position);
-    let middle = Point::new((from.x + to.x) / 2.0, (from.y + to.y) / 2.0);
+    let middle = Point::new(f64::midpoint(from.x, to.x), f64::midpoint(from.y, to.y));
     let (sine, cosine) = turn_deg.to_radians().sin_cos();
     let (x, y) = (to.x - middle.x, to.y - middle.y);
     plan.run.points[last].position = Point::new(

@@ -112,11 +112,25 @@ pub fn compare(tally: &mut Tally, row: &Row, plan: &Plan, assessment: &Assessmen
         row.velocity_m_per_s,
         velocity_tolerance,
     );
-    tally.relative(label("Reynolds number"), found.reynolds, row.reynolds, REYNOLDS);
+    tally.relative(
+        label("Reynolds number"),
+        found.reynolds,
+        row.reynolds,
+        REYNOLDS,
+    );
     let total = row.total_pressure_pa;
-    tally.relative(label("total pressure"), found.total_pressure.pascals(), total, RUN);
+    tally.relative(
+        label("total pressure"),
+        found.total_pressure.pascals(),
+        total,
+        RUN,
+    );
     let back = row.back_pressure_pa;
-    let measure = if back.abs() < SMALL_BACK_PRESSURE * total { total } else { back };
+    let measure = if back.abs() < SMALL_BACK_PRESSURE * total {
+        total
+    } else {
+        back
+    };
     tally.within(
         label("back pressure"),
         found.back_pressure.pascals(),
@@ -124,18 +138,35 @@ pub fn compare(tally: &mut Tally, row: &Row, plan: &Plan, assessment: &Assessmen
         RUN * measure.abs(),
     );
     // A difference of two densities: a small error of either is a large one of it.
-    tally.within(label("stack"), found.stack.pascals(), row.stack_pa, RUN * total.abs());
+    tally.within(
+        label("stack"),
+        found.stack.pascals(),
+        row.stack_pa,
+        RUN * total.abs(),
+    );
     let sums = sums(assessment);
     for (figure, found, expected) in [
         ("straights' loss", sums.straights, row.straight_loss_pa),
         ("elbows' loss", sums.elbows, row.elbow_loss_pa),
-        ("termination's loss", sums.terminations, row.termination_loss_pa),
+        (
+            "termination's loss",
+            sums.terminations,
+            row.termination_loss_pa,
+        ),
     ] {
         tally.relative(label(figure), found.pascals(), expected, RUN);
     }
     for (figure, found, expected) in [
-        ("straight length", sums.straight_length, row.straight_length_m),
-        ("developed length", sums.developed_length, row.developed_length_m),
+        (
+            "straight length",
+            sums.straight_length,
+            row.straight_length_m,
+        ),
+        (
+            "developed length",
+            sums.developed_length,
+            row.developed_length_m,
+        ),
     ] {
         tally.within(label(figure), found.metres(), expected, LENGTH);
     }

@@ -178,7 +178,8 @@ impl Reader<'_> {
             word.push(letter);
             self.step();
         }
-        let hashes = (0..).take_while(|by| self.ahead(*by) == Some('#')).count();
+        let rest = &self.letters[self.at..];
+        let hashes = rest.iter().take_while(|letter| **letter == '#').count();
         let opens = self.ahead(hashes) == Some('"');
         match word.as_str() {
             "r" | "br" | "cr" if opens => {
@@ -284,7 +285,9 @@ pub fn without_constants_of(tokens: &[Token], type_name: &str) -> Vec<Token> {
         let begins = matches!(tokens[at].word(), Some("static" | "const"));
         let value = if begins { value_of(tokens, at) } else { None };
         let is_one = value.is_some_and(|value| {
-            tokens[at..value].iter().any(|token| token.word() == Some(type_name))
+            tokens[at..value]
+                .iter()
+                .any(|token| token.word() == Some(type_name))
         });
         if let Some(value) = value.filter(|_| is_one) {
             at = value;
@@ -327,5 +330,10 @@ fn comments_strings_and_tests_are_told_apart() {
     assert_eq!(texts, [("text \\ quoted", 5), ("t; u", 9)]);
     let rest = without_constants_of(&plain, "Source");
     let words: Vec<_> = rest.iter().filter_map(Token::word).collect();
-    assert_eq!(words, ["fn", "live", "x", "str", "char", "let", "y", "const", "N", "usize", "2"]);
+    assert_eq!(
+        words,
+        [
+            "fn", "live", "x", "str", "char", "let", "y", "const", "N", "usize", "2"
+        ]
+    );
 }

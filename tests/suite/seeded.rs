@@ -10,11 +10,7 @@ const FULL: u32 = 10;
 
 /// Tries `property` on `cases` values of `strategy` and fails with the smallest value found that
 /// breaks it.
-pub fn check<S: Strategy>(
-    cases: u32,
-    strategy: &S,
-    property: impl Fn(S::Value) -> TestCaseResult,
-) {
+pub fn check<S: Strategy>(cases: u32, strategy: &S, property: impl Fn(S::Value) -> TestCaseResult) {
     let full = std::env::var("ELBOWROOM_FULL").is_ok_and(|value| value == "1");
     let config = Config {
         cases: if full { cases * FULL } else { cases },

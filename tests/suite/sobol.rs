@@ -8,6 +8,7 @@ const ROWS: usize = 512;
 
 /// Every coordinate is a multiple of 1/512, so both sides are exact.
 #[test]
+#[allow(clippy::float_cmp, reason = "both sides are exact")]
 fn the_points_are_scipys() {
     let rows: Vec<[f64; SOBOL_DIMENSIONS]> = reference::rows("sobol.csv", ROWS);
     for (index, (found, expected)) in Sobol::default().zip(&rows).enumerate() {

@@ -6,7 +6,6 @@ use crate::seeded;
 use elbowroom::plan::{self, Plan, Point};
 use elbowroom::rules::code_length;
 use elbowroom::system::assess;
-use elbowroom::units::Angle;
 use proptest::prelude::*;
 
 /// Of a figure, or in its unit where it is below 1: rounding of coordinates in doubles, as the
@@ -66,11 +65,11 @@ impl Move {
         }
         let centre = self.point(moved.dryer.centre());
         (moved.dryer.x_m, moved.dryer.y_m) = (centre.x, centre.y);
-        let turned = moved.dryer.turned.degrees();
+        let turned = moved.dryer.turned_deg;
         let turned = if self.mirrored { -turned } else { turned };
         let turned = turned + 90.0 * f64::from(self.quarters);
         // Back into the span that the file allows.
-        moved.dryer.turned = Angle::from_degrees(turned % 360.0);
+        moved.dryer.turned_deg = turned % 360.0;
         for point in &mut moved.run.points {
             point.position = self.point(point.position);
         }
@@ -95,7 +94,10 @@ fn figures(plan: &Plan) -> Vec<(String, f64)> {
         named("stack", found.stack.pascals()),
         named("total pressure", found.total_pressure.pascals()),
         named("back pressure", found.back_pressure.pascals()),
-        named("density", assessment.run.density.kilograms_per_cubic_metre()),
+        named(
+            "density",
+            assessment.run.density.kilograms_per_cubic_metre(),
+        ),
         named("rise", assessment.run.rise.metres()),
         named("code: measured", code.measured.metres()),
         named("code: with deductions", code.with_deductions.metres()),
@@ -121,7 +123,11 @@ fn stays(plan: &Plan, by: Move) -> Result<(), TestCaseError> {
         prop_assert_eq!(name, other);
         let allowed = TOLERANCE * before.abs().max(1.0);
         // An airflow is far below 1 in its unit: it is held to its own size.
-        let allowed = if name == "airflow" { TOLERANCE * before } else { allowed };
+        let allowed = if name == "airflow" {
+            TOLERANCE * before
+        } else {
+            allowed
+        };
         prop_assert!(
             (before - after).abs() <= allowed,
             "{name}: {before} became {after}"

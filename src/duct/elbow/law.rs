@@ -5,8 +5,6 @@ use crate::duct::tables::segmented_elbow;
 use crate::source::Reach;
 use crate::units::Angle;
 
-/// Below this turn Rennels' formula gives more than a sharp mitre, so the lesser of both is taken.
-const SMALL_TURN_DEGREES: f64 = 45.0;
 /// Below this turn the loss is scaled straight down to nothing.
 const SLIGHT_TURN_DEGREES: f64 = 10.0;
 /// The tightest smooth bend that Rennels' formula covers, r/D.
@@ -19,23 +17,28 @@ const SEGMENTED_RATIO: core::ops::RangeInclusive<f64> = 0.9..=1.6;
 const TYPICAL_REYNOLDS: f64 = 4.3e4;
 const TYPICAL_FRICTION: f64 = 0.025;
 
+/// A turn or a ratio this close to one of the limits here lies on it: drawing a plan and turning
+/// inches into metres leave dust in the last digits.
+const DUST: f64 = 1e-6;
+
 /// One elbow's loss, ready to be evaluated at any f and Re: what depends on angle and radius alone
 /// is worked out once.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum ElbowLaw {
-    /// A smooth elbow from 45 deg: Rennels.
-    Smooth(LinearInFriction),
-    /// A smooth elbow under 45 deg: the lesser of Rennels and the mitre, times `scale`; after a 90
-    /// deg turn where a tight elbow turns further than that.
-    SmallTurn {
-        /// Rennels' K of the 90 before it; nought where there is none.
-        quarter: LinearInFriction,
+    /// A smooth elbow: the lesser of Rennels' bend and a sharp mitre of the same turn, times `scale`;
+    /// after whole 90 deg turns where a tight elbow turns further than that.
+    Smooth {
+        /// K of the 90s before it; nought where there is none.
+        quarters: TightQuarters,
         /// Rennels' K.
         bend: LinearInFriction,
         /// The mitre's K at high Reynolds number.
         mitre: f64,
         /// 1 from 10 deg, and down to 0 at none.
         scale: f64,
+        /// What is left, below 10 deg, of the straight that the elbow takes the place of (its two
+        /// tangents), over the diameter: no elbow loses less than that straight would.
+        replaced: f64,
     },
     /// A segmented elbow: a K of its own for r/D 1, turned to another radius by the ratio of
     /// Rennels' values, plus the friction of its arc.
@@ -51,11 +54,24 @@ pub enum ElbowLaw {
     },
 }
 
+/// The whole 90s of a tight smooth elbow that turns further than one.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct TightQuarters {
+    /// How many.
+    count: f64,
+    /// Rennels' K of one.
+    bend: LinearInFriction,
+    /// A mitre's K of one.
+    mitre: f64,
+}
+
 impl ElbowLaw {
     /// The law of a smooth elbow of `angle` (0..180 deg) and centre-line radius over inside
     /// diameter `radius_ratio`, and whether that is inside the sources' range.
     ///
-    /// Over 90 deg with r/D under 1 the turn is taken as a 90 and the rest, marked beyond.
+    /// Rennels' formula gives more than a sharp mitre for small turns and for tight bends in rough
+    /// duct. No curve is worse than the corner that it rounds, so the lesser is taken. Over 90 deg
+    /// with r/D under 1 the turn is taken as 90s and the rest, marked beyond.
     ///
     /// ```
     /// use elbowroom::{duct::elbow::ElbowLaw, units::Angle};
@@ -63,43 +79,40 @@ impl ElbowLaw {
     /// assert!((0.35..0.50).contains(&law.loss_coefficient(0.024, 4e4, 0.5)));
     /// ```
     pub fn smooth(angle: Angle, radius_ratio: f64) -> (Self, Reach) {
-        let degrees = angle.degrees();
         let ratio = radius_ratio.max(TIGHTEST_RATIO);
-        let mut reach = if radius_ratio < TIGHTEST_RATIO {
+        let mut reach = if radius_ratio < TIGHTEST_RATIO - DUST {
             Reach::Beyond
         } else if MEASURED_RATIO.contains(&radius_ratio) {
             Reach::Within
         } else {
             Reach::AtEdge
         };
-        if degrees < SMALL_TURN_DEGREES {
-            let law = Self::SmallTurn {
-                quarter: LinearInFriction::default(),
-                bend: rennels(angle, ratio),
-                mitre: mitre(angle),
-                scale: (degrees / SLIGHT_TURN_DEGREES).min(1.0),
-            };
-            if degrees < SLIGHT_TURN_DEGREES {
-                reach = reach.max(Reach::AtEdge);
+        let right_angle = Angle::from_degrees(90.0);
+        let mut quarters = TightQuarters::default();
+        let mut rest = angle;
+        if ratio < 1.0 - DUST {
+            while rest.degrees() > 90.0 + DUST {
+                quarters = TightQuarters {
+                    count: quarters.count + 1.0,
+                    bend: rennels(right_angle, ratio),
+                    mitre: mitre(right_angle),
+                };
+                rest = rest - right_angle;
+                reach = Reach::Beyond;
             }
-            return (law, reach);
         }
-        if degrees > 90.0 && ratio < 1.0 {
-            let right_angle = Angle::from_degrees(90.0);
-            let before = rennels(right_angle, ratio);
-            let law = match Self::smooth(angle - right_angle, ratio).0 {
-                Self::SmallTurn { bend, mitre, scale, .. } => Self::SmallTurn {
-                    quarter: before,
-                    bend,
-                    mitre,
-                    scale,
-                },
-                Self::Smooth(rest) => Self::Smooth(before + rest),
-                other @ Self::Segmented { .. } => other,
-            };
-            return (law, Reach::Beyond);
+        if rest.degrees() < SLIGHT_TURN_DEGREES {
+            reach = reach.max(Reach::AtEdge);
         }
-        (Self::Smooth(rennels(angle, ratio)), reach)
+        let scale = (rest.degrees() / SLIGHT_TURN_DEGREES).min(1.0);
+        let law = Self::Smooth {
+            quarters,
+            bend: rennels(rest, ratio),
+            mitre: mitre(rest),
+            scale,
+            replaced: (1.0 - scale) * 2.0 * (rest.radians() / 2.0).tan() * ratio,
+        };
+        (law, reach)
     }
 
     /// The law of a segmented elbow, as [`smooth`](Self::smooth) takes its arguments. 45 deg has
@@ -128,10 +141,17 @@ impl ElbowLaw {
     /// do not look at it.
     pub fn loss_coefficient(&self, f: f64, reynolds: f64, segmented_k_90: f64) -> f64 {
         match *self {
-            Self::Smooth(bend) => bend.at(f),
-            Self::SmallTurn { quarter, bend, mitre, scale } => {
-                let least = bend.at(f).min(mitre * mitre_reynolds_factor(reynolds));
-                quarter.at(f) + scale * least
+            Self::Smooth {
+                quarters,
+                bend,
+                mitre,
+                scale,
+                replaced,
+            } => {
+                let factor = mitre_reynolds_factor(reynolds);
+                let quarter = quarters.bend.at(f).min(quarters.mitre * factor);
+                let rest = scale * bend.at(f).min(mitre * factor);
+                quarters.count * quarter + rest + f * replaced
             }
             Self::Segmented {
                 share,
@@ -166,15 +186,22 @@ fn segmented_share(degrees: f64) -> f64 {
 pub fn spread_of_methods(angle: Angle, radius_ratio: f64) -> (f64, f64) {
     let ratio = radius_ratio.max(TIGHTEST_RATIO);
     let (law, _) = ElbowLaw::smooth(angle, ratio);
-    let likely = law.loss_coefficient(TYPICAL_FRICTION, TYPICAL_REYNOLDS, segmented_elbow::K_90.likely);
+    let likely = law.loss_coefficient(
+        TYPICAL_FRICTION,
+        TYPICAL_REYNOLDS,
+        segmented_elbow::K_90.likely,
+    );
     if likely <= 0.0 {
         return (1.0, 1.0);
     }
-    let by_ito = (angle.degrees() >= 45.0 && ratio >= 1.0).then(|| ito(angle, ratio, TYPICAL_REYNOLDS));
+    let by_ito =
+        (angle.degrees() >= 45.0 && ratio >= 1.0).then(|| ito(angle, ratio, TYPICAL_REYNOLDS));
     let others = [Some(idelchik(angle, ratio).at(TYPICAL_FRICTION)), by_ito];
     others
         .iter()
         .flatten()
         .map(|k| k / likely)
-        .fold((1.0, 1.0), |(low, high), factor| (factor.min(low), factor.max(high)))
+        .fold((1.0, 1.0), |(low, high), factor| {
+            (factor.min(low), factor.max(high))
+        })
 }

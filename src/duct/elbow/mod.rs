@@ -9,7 +9,7 @@ mod rennels;
 
 pub use idelchik::idelchik;
 pub use ito::ito;
-pub use law::{ElbowLaw, spread_of_methods};
+pub use law::{ElbowLaw, TightQuarters, spread_of_methods};
 pub use linear::LinearInFriction;
 pub use mitre::{mitre, mitre_reynolds_factor};
 pub use rennels::{RENNELS_SOURCE, rennels};

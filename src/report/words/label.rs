@@ -4,7 +4,10 @@ use crate::plan::ValueError;
 
 /// A fixed text of the page.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[allow(missing_docs, reason = "each key says what it stands for; the words are in the language files")]
+#[allow(
+    missing_docs,
+    reason = "each key says what it stands for; the words are in the language files"
+)]
 pub enum Label {
     ProgramName,
     Tagline,
@@ -83,6 +86,7 @@ pub enum Label {
     Findings,
     Cautions,
     ScopeNote,
+    PlanKept,
     Dismiss,
     Legend,
     LegendLow,

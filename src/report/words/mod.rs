@@ -79,6 +79,8 @@ pub enum Message<'a> {
     },
     /// The costliest element, in a sentence.
     Dominant {
+        /// Its rank.
+        rank: usize,
         /// What it is.
         element: &'a ElementKind,
         /// Its share, 0..1.

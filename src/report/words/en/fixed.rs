@@ -1,0 +1,149 @@
+//! Fixed texts.
+
+use crate::report::words::{ActionName, Caution, Label};
+
+#[allow(clippy::too_many_lines, reason = "one line a key")]
+pub(super) fn label(key: Label) -> &'static str {
+    match key {
+        Label::ProgramName => "Elbowroom",
+        Label::Tagline => "What a dryer's exhaust run costs, bend by bend",
+        Label::ExampleTitle => "Example: laundry with a chimney breast",
+        Label::ExampleNote => "An invented room and run, to be pulled about.",
+        Label::ExampleObstacle => "Chimney breast",
+        Label::BlankTitle => "New plan",
+        Label::OpenExample => "Example",
+        Label::OpenBlank => "Start blank",
+        Label::OpenFile => "Open file",
+        Label::SaveFile => "Save file",
+        Label::SaveDrawing => "Save drawing",
+        Label::Undo => "Undo",
+        Label::Redo => "Redo",
+        Label::Units => "Units",
+        Label::UnitsUsCustomary => "ft, in. w.c., cfm",
+        Label::UnitsSi => "m, Pa, L/s",
+        Label::Drawing => "Drawing",
+        Label::DrawingHint => {
+            "Drag a round corner to move it. Pull a small diamond to make a bend."
+        }
+        Label::DrawingKeys => {
+            "With the drawing focused: N and P select the next and previous element, arrow keys move \
+             a selected corner (with Shift by a larger step), B makes a bend on a selected leg, \
+             Delete removes a selected bend, Escape lets go."
+        }
+        Label::ZoomIn => "Zoom in",
+        Label::ZoomOut => "Zoom out",
+        Label::ZoomFit => "Show all",
+        Label::Totals => "Clean run",
+        Label::Airflow => "Airflow",
+        Label::BackPressure => "Back pressure",
+        Label::BackPressureHint => "static, at the outlet",
+        Label::Velocity => "Velocity",
+        Label::CodeLength => "Code length",
+        Label::DevelopedLength => "Developed length",
+        Label::EquivalentLength => "Equivalent length",
+        Label::NoAirflowFigure => "no airflow",
+        Label::Likely => "likely",
+        Label::BandPending => "working out the band",
+        Label::BandMeaning => {
+            "Figures are likely values with a band below: 8 of 10 combinations of the uncertain \
+             inputs fall inside it. Hood and blower are assumptions; no open measurement was found."
+        }
+        Label::Ledger => "Ledger",
+        Label::LedgerInRunOrder => "Run order",
+        Label::LedgerRanked => "Costliest first",
+        Label::LedgerOrder => "Order",
+        Label::ColumnElement => "Element",
+        Label::ColumnSize => "Size",
+        Label::ColumnLoss => "Loss",
+        Label::ColumnShare => "Share",
+        Label::ColumnCodeDeduction => "Code deduction",
+        Label::ColumnRank => "Rank",
+        Label::ColumnSum => "Whole run",
+        Label::Selected => "Selected",
+        Label::NothingSelected => {
+            "Select a leg, an elbow or the hood on the drawing or in the ledger to change it."
+        }
+        Label::LegLength => "Leg length, corner to corner",
+        Label::LegLengthHint => "Everything after the leg moves along.",
+        Label::RiseHere => "Rise here",
+        Label::RiseHint => "0 for none; a minus makes a drop.",
+        Label::ElbowKind => "Elbow",
+        Label::ElbowAfterRiserKind => "Elbow after the riser",
+        Label::ElbowSegmented => "Segmented (adjustable)",
+        Label::ElbowSmooth => "Smooth",
+        Label::ElbowRadius => "Centre-line radius",
+        Label::InsertBend => "Make a bend in this leg",
+        Label::DeleteBend => "Remove this bend",
+        Label::LossCoefficient => "Loss coefficient K",
+        Label::Roughness => "Wall roughness",
+        Label::SourceHeading => "Source",
+        Label::AirAndSite => "Air and site",
+        Label::AirDriver => "What moves the air",
+        Label::DriverTypicalBlower => "Typical full-size blower (assumed)",
+        Label::DriverStated => "An airflow that I state",
+        Label::Altitude => "Altitude",
+        Label::OutdoorTemperature => "Outdoor temperature",
+        Label::ExhaustTemperature => "Exhaust temperature",
+        Label::CodeCheck => "Code check",
+        Label::RuleSet => "Rule set",
+        Label::PathThroughFittings => {
+            "The path through elbows counts as length too (the stricter reading)"
+        }
+        Label::MeasuredLength => "Measured length",
+        Label::Deductions => "Deductions for elbows",
+        Label::CodeSourceNote => {
+            "Table M1502.4.6.1; the rows for 8 in radius at 90° and for 10 in were read at second \
+             hand. The locally adopted code and the dryer maker's instructions decide."
+        }
+        Label::Findings => "Remarks",
+        Label::Cautions => "Cautions",
+        Label::ScopeNote => {
+            "Not covered: booster fans, shafts shared by several dryers, dryers without a vent."
+        }
+        Label::PlanKept => "The open plan is as it was.",
+        Label::Dismiss => "Close",
+        Label::Legend => "Share of the loss",
+        Label::LegendLow => "little",
+        Label::LegendHigh => "most",
+        Label::ShareOfLoss => "share of the loss",
+    }
+}
+
+pub(super) fn action_name(name: ActionName) -> &'static str {
+    match name {
+        ActionName::MoveCorner => "move corner",
+        ActionName::MoveTermination => "move termination",
+        ActionName::InsertBend => "make bend",
+        ActionName::DeleteBend => "remove bend",
+        ActionName::SetLegLength => "set leg length",
+        ActionName::SetRise => "set rise",
+        ActionName::SetElbow => "change elbow",
+        ActionName::SetAir => "change air or site",
+        ActionName::SetCode => "change code reading",
+        ActionName::OpenPlan => "open plan",
+    }
+}
+
+pub(super) fn caution(caution: Caution) -> &'static str {
+    match caution {
+        Caution::LintBurns => {
+            "Lint burns. A dryer's exhaust run is kept clean from lint screen to hood."
+        }
+        Caution::OutdoorsOnly => {
+            "Exhaust goes outdoors and nowhere else, with no screen on the termination, and no \
+             plastic or foil duct inside walls."
+        }
+        Caution::GasExhaust => {
+            "A gas dryer's exhaust carries combustion products. If it is blocked, carbon monoxide \
+             can enter the house: stop the dryer, ventilate, have it serviced."
+        }
+        Caution::BeforeOpening => {
+            "Disconnect power, and shut the gas, before a dryer is moved or its run opened. Take \
+             care at height."
+        }
+        Caution::CodeDecides => {
+            "The locally adopted code, the dryer maker's instructions and licensed trades decide, \
+             not this page."
+        }
+    }
+}

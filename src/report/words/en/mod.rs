@@ -1,0 +1,230 @@
+//! American English.
+
+mod fixed;
+mod trouble;
+
+use super::{Label, Message};
+use crate::plan::{ElbowKind, Flow, RuleSetId, TerminationKind};
+use crate::rules::{DeductionNote, Doubt, Verdict};
+use crate::scene::Text;
+use crate::source::{Reach, Standing};
+use crate::system::{ElementKind, Finding};
+use crate::units::{Length, UnitSystem};
+use fixed::{action_name, caution, label};
+use trouble::{file, length_text, refusal};
+
+pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
+    match message {
+        Message::Label(key) => label(key).to_owned(),
+        Message::ActionName(name) => action_name(name).to_owned(),
+        Message::Refusal(why) => refusal(why),
+        Message::Caution(key) => caution(key).to_owned(),
+        Message::Element(kind) => element(*kind).to_owned(),
+        Message::ElementSize(kind) => element_size(units, *kind),
+        Message::Drawing(text) => drawing(units, text),
+        Message::Finding(finding) => self::finding(units, finding),
+        Message::Verdict(verdict) => self::verdict(verdict).to_owned(),
+        Message::Doubt(doubt) => self::doubt(doubt).to_owned(),
+        Message::DeductionNote(note) => deduction_note(note).to_owned(),
+        Message::CodeLength {
+            length,
+            limit,
+            margin,
+        } => code_length(units, length, limit, margin),
+        Message::RuleSet(RuleSetId::Irc2021) => "IRC 2021, section M1502".to_owned(),
+        Message::Flow(Flow::TypicalBlower {}) => label(Label::DriverTypicalBlower).to_owned(),
+        Message::Flow(Flow::StatedAirflow { airflow }) => {
+            format!("Stated airflow, {}", units.airflow(*airflow))
+        }
+        Message::Standing(standing) => self::standing(standing).to_owned(),
+        Message::Reach(reach) => self::reach(reach).to_owned(),
+        Message::Band { low, high } => format!("{low} to {high}"),
+        Message::NewTotals {
+            airflow,
+            back_pressure,
+        } => {
+            format!("Airflow {airflow}, back pressure {back_pressure}.")
+        }
+        Message::Dominant {
+            rank,
+            element,
+            share,
+            equivalent_length,
+            code_deduction,
+        } => dominant(
+            units,
+            rank,
+            *element,
+            share,
+            equivalent_length,
+            code_deduction,
+        ),
+        Message::LengthText(error) => length_text(units, error),
+        Message::NotANumber { text } => {
+            format!("“{text}” is not a number. Write it like 120 or 12.5.")
+        }
+        Message::File(error) => file(error),
+    }
+}
+
+fn element(kind: ElementKind) -> &'static str {
+    match kind {
+        ElementKind::Straight { .. } => "Straight, rigid duct",
+        ElementKind::Elbow {
+            elbow: ElbowKind::Smooth,
+            ..
+        } => "Smooth elbow",
+        ElementKind::Elbow {
+            elbow: ElbowKind::Segmented,
+            ..
+        } => "Segmented elbow",
+        ElementKind::Termination {
+            termination: TerminationKind::WallHood,
+        } => "Wall hood",
+    }
+}
+
+fn element_size(units: UnitSystem, kind: ElementKind) -> String {
+    match kind {
+        ElementKind::Straight { length, .. } => units.length(length).to_string(),
+        ElementKind::Elbow { angle, radius, .. } => {
+            format!("{:.0}°, radius {}", angle.degrees(), small(units, radius))
+        }
+        ElementKind::Termination { .. } => String::new(),
+    }
+}
+
+/// A part's size: inches alone or millimetres, without feet.
+fn small(units: UnitSystem, length: Length) -> String {
+    match units {
+        UnitSystem::UsCustomary => {
+            let inches = (length.inches() * 100.0).round() / 100.0;
+            format!("{inches} in")
+        }
+        UnitSystem::Si => format!("{:.0} mm", length.metres() * 1000.0),
+    }
+}
+
+fn drawing(units: UnitSystem, text: &Text) -> String {
+    match text {
+        Text::LegLength(length) => units.length(*length).to_string(),
+        Text::Rise(rise) if *rise < Length::ZERO => format!("down {}", units.length(-*rise)),
+        Text::Rise(rise) => format!("up {}", units.length(*rise)),
+        Text::Rank(rank) => rank.to_string(),
+        Text::Dryer => "Dryer".to_owned(),
+        Text::Name(name) => name.clone(),
+    }
+}
+
+fn dominant(
+    units: UnitSystem,
+    rank: usize,
+    element: ElementKind,
+    share: f64,
+    equivalent_length: Length,
+    code_deduction: Option<Length>,
+) -> String {
+    let rank = if rank == 1 { "Costliest" } else { "Next" };
+    let name = self::element(element);
+    let size = element_size(units, element);
+    let comma = if size.is_empty() { "" } else { ", " };
+    let costs = format!(
+        "{rank}: {name}{comma}{size}. It takes {:.0} % of the loss, as much as {} of straight duct",
+        share * 100.0,
+        units.equivalent_length(equivalent_length)
+    );
+    match code_deduction {
+        Some(deduction) => format!(
+            "{costs}, where the code deducts {}.",
+            units.equivalent_length(deduction)
+        ),
+        None => format!("{costs}."),
+    }
+}
+
+fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Meets => "Meets",
+        Verdict::DoesNotMeet => "Does not meet",
+        Verdict::CannotTell => "Cannot tell",
+    }
+}
+
+fn doubt(doubt: Doubt) -> &'static str {
+    match doubt {
+        Doubt::RadiusBelowTable => {
+            "An elbow's radius is under 4 in, for which the table has no row: its deduction is at \
+             least the 4 in row's."
+        }
+        Doubt::DiameterNotInTable => "The table is for 4 in duct only.",
+        Doubt::ElbowsOverlap => {
+            "Elbows overlap as drawn, so the length is not one that can be built."
+        }
+    }
+}
+
+fn deduction_note(note: DeductionNote) -> &'static str {
+    match note {
+        DeductionNote::NextSmallerRadius => "next smaller listed radius taken",
+        DeductionNote::NextLargerAngle => "next larger listed angle taken",
+        DeductionNote::OverNinety => "over 90°: a 90 and the rest",
+        DeductionNote::AtLeast => "at least this: radius under the table",
+    }
+}
+
+fn code_length(units: UnitSystem, length: Length, limit: Length, margin: Length) -> String {
+    let (margin, side) = if margin < Length::ZERO {
+        (-margin, "over")
+    } else {
+        (margin, "to spare")
+    };
+    format!(
+        "{} of {}, {} {side}",
+        units.length(length),
+        units.length(limit),
+        units.length(margin)
+    )
+}
+
+fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Published => "published",
+        Standing::CommonPractice => "common practice, no source",
+        Standing::Assumption => "assumption",
+        Standing::Memory => "from memory",
+    }
+}
+
+fn reach(reach: Reach) -> &'static str {
+    match reach {
+        Reach::Within => "within the source's range",
+        Reach::AtEdge => "at the edge of the source's range",
+        Reach::Beyond => "beyond the source's range",
+    }
+}
+
+fn finding(units: UnitSystem, finding: &Finding) -> String {
+    match finding {
+        Finding::ElbowsOverlap { overlap, .. } => format!(
+            "Two fittings need {} more room than there is between them. Move a corner or take a \
+             smaller radius.",
+            units.length(*overlap)
+        ),
+        Finding::PointsCoincide { .. } => {
+            "Two corners lie on one another; the second is left out. Move or remove one.".to_owned()
+        }
+        Finding::OutsideSource { .. } => {
+            "An elbow's angle or radius is beyond what its formula was measured for: its figure is \
+             a guess."
+                .to_owned()
+        }
+        Finding::TransitionalFlow => {
+            "The air is so slow that it is neither smooth nor turbulent: friction is not determined."
+                .to_owned()
+        }
+        Finding::NoAirflow => {
+            "The blower cannot move air through this run. Check rises and the stated air."
+                .to_owned()
+        }
+    }
+}
