@@ -2,8 +2,11 @@
 //!
 //! Works in the field's plain numbers (Re, f, r/D, K); knows nothing of plans.
 
+pub mod area_change;
+pub mod blockage;
 pub mod elbow;
 pub mod friction;
+pub mod orifice;
 pub mod tables;
 mod velocity_pressure;
 

@@ -1,6 +1,9 @@
 //! Everything that a person can do.
 
-use crate::plan::{CodeChoice, Elbow, ElementId, Exhaust, Flow, NodeId, Plan, Point, Site};
+use crate::plan::{
+    CodeChoice, Duct, Elbow, ElementId, Exhaust, Flow, Input, LegState, NodeId, Override, Plan,
+    Point, Site, Termination,
+};
 use crate::units::{Length, UnitSystem};
 
 /// One act of the user.
@@ -67,6 +70,24 @@ pub enum Action {
         element: ElementId,
         /// What it becomes.
         elbow: Elbow,
+    },
+    /// Set the duct of the leg that arrives at a node, and what else is known of that leg.
+    SetLeg {
+        /// The node.
+        node: NodeId,
+        /// Its duct.
+        duct: Duct,
+        /// What else is known of it.
+        leg: LegState,
+    },
+    /// Set the termination.
+    SetTermination(Termination),
+    /// Set a value in place of the project's own, or with none give the project's back.
+    SetOverride {
+        /// Which input.
+        input: Input,
+        /// The value.
+        value: Option<Override>,
     },
     /// Set what moves the air.
     SetFlow(Flow),

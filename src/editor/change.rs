@@ -1,8 +1,8 @@
 //! Changes of a plan. Each gives the changed plan or a refusal, and never half of one.
 
 use crate::plan::{
-    Duct, Elbow, ElementId, Field, Fitting, NodeId, Part, Plan, Point, Riser, RunPoint, ValueError,
-    validate,
+    Duct, Elbow, ElementId, Field, Fitting, LegState, NodeId, Part, Plan, Point, Riser, RunPoint,
+    ValueError, validate,
 };
 use crate::report::words::Refusal;
 use crate::units::Length;
@@ -79,6 +79,7 @@ pub(super) fn insert_bend(plan: &Plan, leg: &NodeId, at: Point) -> Result<(Plan,
             id: id.into(),
             position: at,
             duct,
+            leg: LegState::default(),
             fitting: Fitting { elbow, riser: None },
         },
     );
@@ -143,6 +144,15 @@ pub(super) fn set_rise(plan: &Plan, node: &NodeId, rise: Length) -> Changed {
         elbow: fitting.riser.map_or(fitting.elbow, |riser| riser.elbow),
     });
     checked(plan)
+}
+
+/// Sets the duct of a leg and what else is known of it.
+pub(super) fn set_leg(plan: &Plan, node: &NodeId, duct: Duct, leg: LegState) -> Changed {
+    let index = index(plan, node)?;
+    alter(plan, |plan| {
+        let point = &mut plan.run.points[index];
+        (point.duct, point.leg) = (duct, leg);
+    })
 }
 
 /// Sets an elbow.

@@ -71,6 +71,20 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
             ActionName::SetElbow,
             change::set_elbow(&plan, &element, elbow),
         ),
+        Action::SetLeg { node, duct, leg } => {
+            (ActionName::SetLeg, change::set_leg(&plan, &node, duct, leg))
+        }
+        Action::SetTermination(termination) => (
+            ActionName::SetTermination,
+            change::alter(&plan, |plan| plan.run.termination = termination),
+        ),
+        Action::SetOverride { input, value } => (
+            ActionName::SetOverride,
+            change::alter(&plan, |plan| {
+                plan.overrides.retain(|set| set.input != input);
+                plan.overrides.extend(value);
+            }),
+        ),
         Action::SetFlow(flow) => (
             ActionName::SetAir,
             change::alter(&plan, |plan| plan.flow = flow),

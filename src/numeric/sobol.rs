@@ -1,12 +1,12 @@
 //! The Sobol sequence: points that fill a cube more evenly than random ones, the same every time.
 
 /// The most coordinates that a point can have.
-pub const SOBOL_DIMENSIONS: usize = 16;
+pub const SOBOL_DIMENSIONS: usize = 20;
 const BITS: usize = 30;
 
 /// Primitive polynomials (degree, inner coefficients) and first direction numbers of coordinates 2
-/// to 16: S. Joe and F. Y. Kuo, "Constructing Sobol sequences with better two-dimensional
-/// projections", SIAM J. Sci. Comput. 30 (2008) 2635-2654, list new-joe-kuo-6, rows d = 2 to 16.
+/// to 20: S. Joe and F. Y. Kuo, "Constructing Sobol sequences with better two-dimensional
+/// projections", SIAM J. Sci. Comput. 30 (2008) 2635-2654, list new-joe-kuo-6, rows d = 2 to 20.
 /// (Written from memory and confirmed point by point against scipy's generator.)
 const JOE_KUO: [(u32, u32, &[u32]); SOBOL_DIMENSIONS - 1] = [
     (1, 0, &[1]),
@@ -24,6 +24,10 @@ const JOE_KUO: [(u32, u32, &[u32]); SOBOL_DIMENSIONS - 1] = [
     (6, 1, &[1, 3, 3, 9, 7, 49]),
     (6, 13, &[1, 1, 1, 15, 21, 21]),
     (6, 16, &[1, 3, 1, 13, 27, 49]),
+    (6, 19, &[1, 1, 1, 15, 7, 5]),
+    (6, 22, &[1, 3, 1, 15, 13, 25]),
+    (6, 25, &[1, 1, 5, 5, 19, 61]),
+    (7, 1, &[1, 3, 7, 11, 23, 15, 103]),
 ];
 
 /// The sequence from its first point, which is the origin.

@@ -1,8 +1,8 @@
 //! The document but for its run: site, air, code, room and dryer. Field names in the file carry their
 //! unit.
 
-use super::{Heading, Point, Run};
-use crate::units::{Airflow, Angle, Length, Temperature};
+use super::{Heading, Override, Point, Run};
+use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
@@ -22,6 +22,9 @@ pub struct Plan {
     pub flow: Flow,
     /// The code to check against.
     pub code: CodeChoice,
+    /// Values that the user sets in place of the project's own.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub overrides: Vec<Override>,
     /// Walls of the room.
     pub walls: Vec<Wall>,
     /// Windows and doors in the walls.
@@ -46,6 +49,21 @@ pub struct Site {
     pub outdoor_temperature: Temperature,
     /// Outdoor air's relative humidity, 0..1.
     pub outdoor_relative_humidity: f64,
+    /// The house's pressure less the outdoors'; below nought where other fans draw it down.
+    #[serde(
+        rename = "house_pressure_pa",
+        default,
+        skip_serializing_if = "is_nought"
+    )]
+    pub house_pressure: Pressure,
+    /// Free area through which the room draws its air from the house; none where the room is open.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub make_up_free_area_m2: Option<f64>,
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+fn is_nought(pressure: &Pressure) -> bool {
+    *pressure == Pressure::ZERO
 }
 
 /// The exhaust air at the dryer's outlet.

@@ -25,8 +25,16 @@ pub enum Part {
     Riser,
     /// The elbow that leaves the riser.
     ElbowAfterRiser,
+    /// A change of the duct's size where the leg begins.
+    AreaChange,
+    /// A blockage in the leg.
+    Blockage,
+    /// Elbows hidden in the leg.
+    ConcealedElbows,
     /// The hood or cap at the run's end.
     Termination,
+    /// The opening through which the room draws its air; stands at the outlet.
+    MakeUpAir,
 }
 
 /// One element of the run.
@@ -65,7 +73,11 @@ impl core::fmt::Display for ElementId {
             Part::Elbow => "elbow",
             Part::Riser => "riser",
             Part::ElbowAfterRiser => "elbow-after-riser",
+            Part::AreaChange => "area-change",
+            Part::Blockage => "blockage",
+            Part::ConcealedElbows => "concealed-elbows",
             Part::Termination => "termination",
+            Part::MakeUpAir => "make-up-air",
         };
         write!(out, "{part}:{}", self.node)
     }

@@ -4,11 +4,11 @@
 //! comes from the caller.
 
 use super::{
-    CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow, Obstacle, Opening,
-    OpeningKind, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind,
-    Wall,
+    CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow, LegState, Obstacle,
+    Opening, OpeningKind, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site, Termination,
+    TerminationKind, Wall,
 };
-use crate::units::{Length, Temperature};
+use crate::units::{Length, Pressure, Temperature};
 
 const SEGMENTED_4_INCH: Elbow = Elbow {
     kind: ElbowKind::Segmented,
@@ -43,6 +43,7 @@ fn point(id: &str, position: Point, fitting: Fitting) -> RunPoint {
         id: id.into(),
         position,
         duct: Duct::Rigid,
+        leg: LegState::default(),
         fitting,
     }
 }
@@ -112,9 +113,7 @@ pub fn example(title: String, note: String, breast: String) -> Plan {
                 point("p3", inches(48.0, 22.0), LEVEL),
                 point("p4", inches(114.0, 22.0), LEVEL),
             ],
-            termination: Termination {
-                kind: TerminationKind::WallHood,
-            },
+            termination: Termination::clean(TerminationKind::WallHood),
         },
         ..blank(String::new())
     }
@@ -129,6 +128,8 @@ pub fn blank(title: String) -> Plan {
             altitude: Length::ZERO,
             outdoor_temperature: Temperature::from_celsius(10.0),
             outdoor_relative_humidity: 0.5,
+            house_pressure: Pressure::ZERO,
+            make_up_free_area_m2: None,
         },
         exhaust: Exhaust {
             temperature: Temperature::from_celsius(50.0),
@@ -139,6 +140,7 @@ pub fn blank(title: String) -> Plan {
             rule_set: RuleSetId::Irc2021,
             path_through_fittings_counts: true,
         },
+        overrides: Vec::new(),
         walls: Vec::new(),
         openings: Vec::new(),
         obstacles: Vec::new(),
@@ -155,9 +157,7 @@ pub fn blank(title: String) -> Plan {
             diameter: Length::from_inches(4.0),
             outlet: LEVEL,
             points: vec![point("p1", inches(48.0, 21.0), LEVEL)],
-            termination: Termination {
-                kind: TerminationKind::WallHood,
-            },
+            termination: Termination::clean(TerminationKind::WallHood),
         },
     }
 }

@@ -10,6 +10,7 @@ mod file;
 mod path;
 mod point;
 mod run;
+mod uncertain;
 mod validate;
 
 pub use bounds::Bounds;
@@ -23,6 +24,8 @@ pub use file::{FileError, read, write};
 pub use path::{Bend, Piece, PieceKind, RunPath};
 pub use point::{Heading, Point};
 pub use run::{
-    Duct, Elbow, ElbowKind, Fitting, Riser, Run, RunPoint, Termination, TerminationKind,
+    ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Fitting, LegState, Riser, Run, RunPoint,
+    Termination, TerminationKind,
 };
+pub use uncertain::{Input, Override};
 pub use validate::{Field, ValueError, validate};

@@ -55,11 +55,49 @@ pub struct RunPoint {
     pub position: Point,
     /// The duct of the leg that arrives here.
     pub duct: Duct,
+    /// What else is known of that leg.
+    pub leg: LegState,
     /// What sits here when the run turns or rises.
     pub fitting: Fitting,
 }
 
-/// A run's point as the file has it: flat, with every unknown field refused.
+/// What else is known, or only guessed, of a leg. Most legs have none of it.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct LegState {
+    /// Its own inside diameter, where it is not the run's.
+    pub diameter: Option<Length>,
+    /// How far off its drawn length may be.
+    pub estimate: Option<Estimate>,
+    /// Elbows that are hidden in it; makes the leg a concealed stretch.
+    pub concealed: Option<ConcealedElbows>,
+    /// Free share of the duct's area at a blockage in it, above 0 to 1.
+    pub blockage_free_area: Option<f64>,
+}
+
+/// How far off a drawn length may be.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Estimate {
+    /// Shorter by at most this.
+    #[serde(rename = "less_m")]
+    pub less: Length,
+    /// Longer by at most this.
+    #[serde(rename = "more_m")]
+    pub more: Length,
+}
+
+/// Elbows of 90 deg in a stretch that nobody can see.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ConcealedElbows {
+    /// At least so many.
+    pub least: u8,
+    /// At most so many.
+    pub most: u8,
+}
+
+/// A run's point as the file has it: flat, with every unknown field refused. What a leg does not
+/// have is left out.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct PointRecord {
@@ -67,6 +105,14 @@ struct PointRecord {
     x_m: f64,
     y_m: f64,
     duct: Duct,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    diameter_m: Option<Length>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    estimate: Option<Estimate>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    concealed_elbows: Option<ConcealedElbows>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    blockage_free_area: Option<f64>,
     elbow: Elbow,
     riser: Option<Riser>,
 }
@@ -77,6 +123,12 @@ impl From<PointRecord> for RunPoint {
             id: record.id,
             position: Point::new(record.x_m, record.y_m),
             duct: record.duct,
+            leg: LegState {
+                diameter: record.diameter_m,
+                estimate: record.estimate,
+                concealed: record.concealed_elbows,
+                blockage_free_area: record.blockage_free_area,
+            },
             fitting: Fitting {
                 elbow: record.elbow,
                 riser: record.riser,
@@ -92,6 +144,10 @@ impl From<RunPoint> for PointRecord {
             x_m: point.position.x,
             y_m: point.position.y,
             duct: point.duct,
+            diameter_m: point.leg.diameter,
+            estimate: point.leg.estimate,
+            concealed_elbows: point.leg.concealed,
+            blockage_free_area: point.leg.blockage_free_area,
             elbow: point.fitting.elbow,
             riser: point.fitting.riser,
         }
@@ -138,22 +194,78 @@ pub enum ElbowKind {
     Smooth,
     /// Gored or adjustable: straight pieces at an angle.
     Segmented,
+    /// Two ends cut at an angle, with no curve; its radius says nothing.
+    SharpMitre,
+    /// No fitting: flexible duct bent by hand.
+    BentFlexible,
 }
 
-/// Duct materials.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+/// Duct materials and shapes.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
 pub enum Duct {
     /// Galvanized or aluminium pipe.
     Rigid,
+    /// Corrugated metal that keeps its shape.
+    SemiRigid {
+        /// How much it is pushed back, in percent short of its full stretch.
+        short_of_full_stretch_percent: f64,
+    },
+    /// Foil on a wire: a transition duct only.
+    Foil {
+        /// How much it is pushed together, in percent short of its full stretch.
+        short_of_full_stretch_percent: f64,
+    },
+    /// Flat rectangular metal duct, as it fits behind a dryer.
+    FlatRectangular {
+        /// Inside, the long way.
+        #[serde(rename = "width_m")]
+        width: Length,
+        /// Inside, the short way.
+        #[serde(rename = "depth_m")]
+        depth: Length,
+    },
+}
+
+impl Duct {
+    /// Whether it is bent by hand.
+    pub const fn is_flexible(self) -> bool {
+        matches!(self, Self::SemiRigid { .. } | Self::Foil { .. })
+    }
 }
 
 /// The end of the run.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Termination {
     /// What it is.
     pub kind: TerminationKind,
+    /// Free share of its opening, above 0 to 1: less where its flap is stuck or lint sits in it.
+    #[serde(default = "wholly", skip_serializing_if = "is_whole")]
+    pub free_area: f64,
+}
+
+impl Termination {
+    /// A clean one of a kind.
+    pub const fn clean(kind: TerminationKind) -> Self {
+        Self {
+            kind,
+            free_area: 1.0,
+        }
+    }
+}
+
+fn wholly() -> f64 {
+    1.0
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+#[allow(
+    clippy::float_cmp,
+    reason = "left out only where it is the default itself"
+)]
+fn is_whole(share: &f64) -> bool {
+    *share == 1.0
 }
 
 /// Kinds of terminations.
@@ -162,4 +274,10 @@ pub struct Termination {
 pub enum TerminationKind {
     /// A hood on an outside wall with one flap.
     WallHood,
+    /// A hood with several louvres.
+    LouvredHood,
+    /// A cap on the roof.
+    RoofCap,
+    /// The bare end of the duct, as when a joint is opened to read there. No code allows it.
+    OpenEnd,
 }

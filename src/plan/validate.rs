@@ -1,6 +1,6 @@
 //! What a plan's values may be. The limits stand here and nowhere else.
 
-use super::Plan;
+use super::{ConcealedElbows, Duct, Estimate, Plan, RunPoint};
 use std::collections::BTreeSet;
 
 /// A kind of value, with the least and the greatest that a plan can hold, in the unit of its field
@@ -42,6 +42,22 @@ impl Field {
     pub const AIRFLOW: Self = Self::new(0.001, 0.5);
     /// A turn on the floor, degrees.
     pub const TURN: Self = Self::new(-360.0, 360.0);
+    /// A free share of an area.
+    pub const FREE_SHARE: Self = Self::new(0.02, 1.0);
+    /// Flexible duct pushed together, percent short of full stretch.
+    pub const SHORT_OF_FULL_STRETCH: Self = Self::new(0.0, 80.0);
+    /// A side of flat rectangular duct, m.
+    pub const RECTANGULAR_SIDE: Self = Self::new(0.02, 1.0);
+    /// How far off an estimated length may be, m.
+    pub const ESTIMATE: Self = Self::new(0.0, 50.0);
+    /// Elbows in a concealed stretch.
+    pub const CONCEALED_ELBOWS: Self = Self::new(0.0, 12.0);
+    /// The house's pressure less the outdoors', Pa.
+    pub const HOUSE_PRESSURE: Self = Self::new(-100.0, 100.0);
+    /// Free area for make-up air, m².
+    pub const FREE_AREA: Self = Self::new(0.0005, 10.0);
+    /// A value set by the user.
+    pub const OVERRIDE: Self = Self::new(0.0, 1e6);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
 
@@ -88,6 +104,7 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     check.site(plan);
     check.room(plan);
     check.run(plan);
+    check.overrides(plan);
     check.first.map_or(Ok(()), Err)
 }
 
@@ -142,6 +159,11 @@ impl Check {
         );
         let humidity = site.outdoor_relative_humidity;
         self.value("site.outdoor_relative_humidity", humidity, Field::HUMIDITY);
+        let house = site.house_pressure.pascals();
+        self.value("site.house_pressure_pa", house, Field::HOUSE_PRESSURE);
+        if let Some(area) = site.make_up_free_area_m2 {
+            self.value("site.make_up_free_area_m2", area, Field::FREE_AREA);
+        }
         let exhaust = &plan.exhaust;
         let temperature = exhaust.temperature.celsius();
         self.value(
@@ -242,7 +264,94 @@ impl Check {
             let path = format!("run.points[{index}]");
             self.value(&format!("{path}.x_m"), point.position.x, Field::COORDINATE);
             self.value(&format!("{path}.y_m"), point.position.y, Field::COORDINATE);
+            self.leg(&path, point);
             self.fitting(&path, &point.fitting);
+        }
+        let free = run.termination.free_area;
+        self.value("run.termination.free_area", free, Field::FREE_SHARE);
+    }
+
+    fn leg(&mut self, path: &str, point: &RunPoint) {
+        let duct = format!("{path}.duct");
+        match point.duct {
+            Duct::Rigid => {}
+            Duct::SemiRigid {
+                short_of_full_stretch_percent: percent,
+            }
+            | Duct::Foil {
+                short_of_full_stretch_percent: percent,
+            } => {
+                let path = format!("{duct}.short_of_full_stretch_percent");
+                self.value(&path, percent, Field::SHORT_OF_FULL_STRETCH);
+            }
+            Duct::FlatRectangular { width, depth } => {
+                self.value(
+                    &format!("{duct}.width_m"),
+                    width.metres(),
+                    Field::RECTANGULAR_SIDE,
+                );
+                self.value(
+                    &format!("{duct}.depth_m"),
+                    depth.metres(),
+                    Field::RECTANGULAR_SIDE,
+                );
+            }
+        }
+        let leg = &point.leg;
+        if let Some(diameter) = leg.diameter {
+            self.value(
+                &format!("{path}.diameter_m"),
+                diameter.metres(),
+                Field::DIAMETER,
+            );
+        }
+        if let Some(Estimate { less, more }) = leg.estimate {
+            self.value(
+                &format!("{path}.estimate.less_m"),
+                less.metres(),
+                Field::ESTIMATE,
+            );
+            self.value(
+                &format!("{path}.estimate.more_m"),
+                more.metres(),
+                Field::ESTIMATE,
+            );
+        }
+        if let Some(ConcealedElbows { least, most }) = leg.concealed {
+            let (least, most) = (f64::from(least), f64::from(most));
+            let path = format!("{path}.concealed_elbows");
+            self.value(&format!("{path}.most"), most, Field::CONCEALED_ELBOWS);
+            let field = Field {
+                least: 0.0,
+                greatest: most,
+            };
+            self.value(&format!("{path}.least"), least, field);
+        }
+        if let Some(free) = leg.blockage_free_area {
+            self.value(
+                &format!("{path}.blockage_free_area"),
+                free,
+                Field::FREE_SHARE,
+            );
+        }
+    }
+
+    fn overrides(&mut self, plan: &Plan) {
+        self.count("overrides", plan.overrides.len());
+        for (index, set) in plan.overrides.iter().enumerate() {
+            let path = format!("overrides[{index}]");
+            self.value(&format!("{path}.likely"), set.likely, Field::OVERRIDE);
+            // The three stand in order.
+            let below = Field {
+                least: 0.0,
+                greatest: set.likely,
+            };
+            self.value(&format!("{path}.low"), set.low, below);
+            let above = Field {
+                least: set.likely,
+                ..Field::OVERRIDE
+            };
+            self.value(&format!("{path}.high"), set.high, above);
         }
     }
 

@@ -56,7 +56,8 @@ const SAME_ANGLE: f64 = 0.05;
 ///
 /// A segmented elbow of any radius takes the 4 in row. A smooth radius without a row takes the next
 /// smaller; an angle without a column the next larger; over 90 deg, 90 and the rest. Under 4 in the
-/// deduction is at least that of the 4 in row, and the note says so.
+/// deduction is at least the 5 ft of the 4 in row's 90, whatever the angle, and the note says so;
+/// a sharp mitre and a bend in flexible duct have no radius and are taken like that.
 ///
 /// ```
 /// use elbowroom::{plan::ElbowKind, rules::irc_deduction, units::{Angle, Length}};
@@ -64,10 +65,14 @@ const SAME_ANGLE: f64 = 0.05;
 /// assert!((smooth.length.inches() - 21.0).abs() < 1e-9);
 /// ```
 pub fn irc_deduction(kind: ElbowKind, angle: Angle, radius: Length) -> Deduction {
-    let fits = |row: &LengthRow| radius.metres() >= row.radius.metres() - SAME_SIZE;
+    // A sharp mitre has no radius, and the table has no row for flexible duct.
+    let has_radius = matches!(kind, ElbowKind::Smooth | ElbowKind::Segmented);
+    let fits = |row: &LengthRow| has_radius && radius.metres() >= row.radius.metres() - SAME_SIZE;
     let mut notes = Vec::new();
     let row = match kind {
-        ElbowKind::Segmented => IRC_LENGTH_TABLE[0],
+        ElbowKind::Segmented | ElbowKind::SharpMitre | ElbowKind::BentFlexible => {
+            IRC_LENGTH_TABLE[0]
+        }
         ElbowKind::Smooth => {
             let row = IRC_LENGTH_TABLE
                 .iter()
@@ -84,6 +89,12 @@ pub fn irc_deduction(kind: ElbowKind, angle: Angle, radius: Length) -> Deduction
         notes.push(DeductionNote::AtLeast);
     }
     let degrees = angle.degrees();
+    if notes.contains(&DeductionNote::AtLeast) && degrees <= 90.0 + SAME_ANGLE {
+        return Deduction {
+            length: row.at_90,
+            notes,
+        };
+    }
     let length = if degrees <= 90.0 + SAME_ANGLE {
         by_angle(&row, degrees, &mut notes)
     } else {

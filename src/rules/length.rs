@@ -1,7 +1,7 @@
 //! The length rule: measured length and deductions against the limit.
 
-use super::{Deduction, DeductionNote, Doubt, Verdict, irc};
-use crate::plan::{ElementId, Plan, RuleSetId};
+use super::{Deduction, DeductionNote, Doubt, IRC_LENGTH_TABLE, Verdict, irc};
+use crate::plan::{ElbowKind, ElementId, Estimate, NodeId, Part, Plan, RuleSetId};
 use crate::system::{CompiledRun, ElementKind, Finding};
 use crate::units::Length;
 
@@ -49,10 +49,29 @@ impl CodeLength {
 pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> CodeLength {
     let counts = plan.code.path_through_fittings_counts;
     let mut measured = Length::ZERO;
+    let mut span = (Length::ZERO, Length::ZERO);
     let mut deductions = Vec::new();
-    for element in &run.elements {
+    let mut doubts = Vec::new();
+    let mut doubt = |doubt: Doubt| {
+        if !doubts.contains(&doubt) {
+            doubts.push(doubt);
+        }
+    };
+    for element in run.elements.iter().skip(transition_elements(run)) {
         match element.kind {
-            ElementKind::Straight { length, .. } => measured += length,
+            ElementKind::Straight { length, duct } => {
+                measured += length;
+                if duct.is_flexible() {
+                    doubt(Doubt::FlexibleInRun);
+                }
+                if !irc::table_is_for(Length::from_metres(element.bore.diameter)) {
+                    doubt(Doubt::DiameterNotInTable);
+                }
+                if let Some(estimate) = estimate(plan, &element.id) {
+                    span.0 += estimate.less;
+                    span.1 += estimate.more;
+                }
+            }
             ElementKind::Elbow {
                 angle,
                 elbow,
@@ -64,10 +83,36 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
                 let deduction = match plan.code.rule_set {
                     RuleSetId::Irc2021 => irc::irc_deduction(elbow, angle, radius),
                 };
+                if deduction.notes.contains(&DeductionNote::AtLeast) {
+                    doubt(Doubt::RadiusBelowTable);
+                }
                 deductions.push((element.id.clone(), deduction));
             }
-            ElementKind::Termination { .. } => {}
+            ElementKind::ConcealedElbows { least, most } => {
+                let right_angle = IRC_LENGTH_TABLE[0].at_90;
+                let likely = f64::midpoint(f64::from(least), f64::from(most));
+                span.0 += right_angle * (likely - f64::from(least));
+                span.1 += right_angle * (f64::from(most) - likely);
+                let length = right_angle * likely;
+                deductions.push((
+                    element.id.clone(),
+                    Deduction {
+                        length,
+                        notes: Vec::new(),
+                    },
+                ));
+            }
+            ElementKind::AreaChange { .. }
+            | ElementKind::Blockage { .. }
+            | ElementKind::Termination { .. }
+            | ElementKind::MakeUpAir { .. } => {}
         }
+    }
+    if findings
+        .iter()
+        .any(|finding| matches!(finding, Finding::ElbowsOverlap { .. }))
+    {
+        doubt(Doubt::ElbowsOverlap);
     }
     let (section, limit) = match plan.code.rule_set {
         RuleSetId::Irc2021 => ("M1502.4.6.1", irc::IRC_LENGTH_LIMIT),
@@ -77,24 +122,14 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
             .iter()
             .map(|(_, deduction)| deduction.length)
             .sum();
-    let mut doubts = Vec::new();
-    let at_least =
-        |(_, deduction): &(_, Deduction)| deduction.notes.contains(&DeductionNote::AtLeast);
-    if deductions.iter().any(at_least) {
-        doubts.push(Doubt::RadiusBelowTable);
+    let over = |length: Length| length.metres() > limit.metres() + ROUNDING;
+    let (least, most) = (with_deductions - span.0, with_deductions + span.1);
+    if over(least) != over(most) {
+        doubts.push(Doubt::EstimatedLength);
     }
-    if !irc::table_is_for(run.diameter) {
-        doubts.push(Doubt::DiameterNotInTable);
-    }
-    if findings
-        .iter()
-        .any(|finding| matches!(finding, Finding::ElbowsOverlap { .. }))
-    {
-        doubts.push(Doubt::ElbowsOverlap);
-    }
-    let over = with_deductions.metres() > limit.metres() + ROUNDING;
+    // What is only understated can make the length greater, never less.
     let only_understated = doubts.iter().all(|doubt| *doubt == Doubt::RadiusBelowTable);
-    let verdict = match (over, doubts.is_empty()) {
+    let verdict = match (over(least), doubts.is_empty()) {
         (true, _) if only_understated => Verdict::DoesNotMeet,
         (false, true) => Verdict::Meets,
         _ => Verdict::CannotTell,
@@ -111,4 +146,34 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
         verdict,
         doubts,
     }
+}
+
+/// How many elements at the run's head are its transition duct, which the length leaves out: the
+/// flexible legs from the dryer's outlet on, and the bends made of them.
+fn transition_elements(run: &CompiledRun) -> usize {
+    let mut transition = 0;
+    for (index, element) in run.elements.iter().enumerate() {
+        match element.kind {
+            ElementKind::Straight { duct, .. } if duct.is_flexible() => transition = index + 1,
+            ElementKind::Elbow {
+                elbow: ElbowKind::BentFlexible,
+                ..
+            } if index == transition => {
+                transition = index + 1;
+            }
+            ElementKind::Straight { .. } | ElementKind::Termination { .. } => break,
+            _ => {}
+        }
+    }
+    transition
+}
+
+fn estimate(plan: &Plan, id: &ElementId) -> Option<Estimate> {
+    let NodeId::Point(point) = &id.node else {
+        return None;
+    };
+    let index = plan.run.index_of(point)?;
+    (id.part == Part::Leg)
+        .then(|| plan.run.points[index].leg.estimate)
+        .flatten()
 }

@@ -23,6 +23,10 @@ pub enum Doubt {
     RadiusBelowTable,
     /// The duct is not 4 in, the only size that the table is for.
     DiameterNotInTable,
+    /// Flexible duct past the transition: the table has no row for it, and it is not allowed there.
+    FlexibleInRun,
+    /// A length or a number of elbows is only estimated, and the limit lies within the estimate.
+    EstimatedLength,
     /// The length rests on elbows that overlap as drawn.
     ElbowsOverlap,
 }

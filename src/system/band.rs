@@ -1,6 +1,6 @@
 //! How sure the figures are: the run worked out again for a fixed sample of all uncertain inputs.
 
-use super::{CompiledRun, Draw, Input, operating_point};
+use super::{CompiledRun, Draw, INPUTS, operating_point};
 use crate::numeric::Sobol;
 use serde::{Deserialize, Serialize};
 
@@ -35,8 +35,8 @@ pub fn bands(run: &CompiledRun) -> Option<Bands> {
     let mut pressures = Vec::with_capacity(BAND_SAMPLES);
     let mut velocities = Vec::with_capacity(BAND_SAMPLES);
     for point in Sobol::default().take(BAND_SAMPLES) {
-        let mut quantiles = [0.0; Input::ALL.len()];
-        quantiles.copy_from_slice(&point[..Input::ALL.len()]);
+        let mut quantiles = [0.0; INPUTS];
+        quantiles.copy_from_slice(&point[..INPUTS]);
         let evaluation = operating_point(run, &Draw::at(quantiles)).ok()?.evaluation;
         airflows.push(evaluation.airflow.cubic_metres_per_second());
         pressures.push(evaluation.back_pressure.pascals());

@@ -1,7 +1,10 @@
 //! The dryer's blower.
 
-use super::{Draw, Input};
+use super::Draw;
+use super::input::INPUTS;
 use crate::duct::tables::blower::STANDARD_DENSITY;
+use crate::plan::Input;
+use crate::source::Coefficient;
 use crate::units::{Airflow, Density, Pressure};
 
 /// A blower by its static curve at the dryer's outlet: p = p0 (rho/1.2) (1 - (Q/Q0)^n).
@@ -19,20 +22,21 @@ pub struct Blower {
 
 impl Blower {
     /// The assumed blower of a full-size dryer, for one draw of its three inputs.
-    pub fn typical(draw: &Draw) -> Self {
-        let free = draw.value(Input::BlowerFreeAirflow);
+    pub fn typical(draw: &Draw, coefficients: &[Coefficient; INPUTS]) -> Self {
+        let value = |input: Input| draw.of(input, &coefficients[input as usize]);
+        let free = value(Input::BlowerFreeAirflow);
         Self {
             free_airflow: Airflow::from_cubic_metres_per_second(free),
-            shut_off_pressure: Pressure::from_pascals(draw.value(Input::BlowerShutOffPressure)),
-            exponent: draw.value(Input::BlowerExponent),
+            shut_off_pressure: Pressure::from_pascals(value(Input::BlowerShutOffPressure)),
+            exponent: value(Input::BlowerExponent),
         }
     }
 
     /// Static rise at `airflow`, at the blower's `density`; negative beyond the free airflow.
     ///
     /// ```
-    /// use elbowroom::{system::{Blower, Draw}, units::{Airflow, Density}};
-    /// let blower = Blower::typical(&Draw::LIKELY);
+    /// use elbowroom::{system::{Blower, COEFFICIENTS, Draw}, units::{Airflow, Density}};
+    /// let blower = Blower::typical(&Draw::LIKELY, &COEFFICIENTS);
     /// let rise = blower.static_rise(
     ///     Airflow::from_cubic_metres_per_second(0.040),
     ///     Density::from_kilograms_per_cubic_metre(1.2),

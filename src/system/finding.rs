@@ -16,6 +16,14 @@ pub enum Finding {
         #[serde(rename = "overlap_m")]
         overlap: Length,
     },
+    /// An elbow follows another so closely that tables of single elbows do not hold: the band is
+    /// wider.
+    ElbowsClose {
+        /// The second elbow.
+        element: ElementId,
+        /// The straight between them, in diameters.
+        gap_diameters: f64,
+    },
     /// A point lies on the corner before it and is left out.
     PointsCoincide {
         /// The point.

@@ -1,72 +1,87 @@
-//! The uncertain inputs of a run, and one choice of a value for each.
+//! The values of the uncertain inputs: the project's own or the user's, and one choice of each.
 
-use crate::duct::tables::{blower, rigid_duct, segmented_elbow, wall_hood};
-use crate::source::Coefficient;
-use serde::{Deserialize, Serialize};
+use crate::duct::tables::{
+    blockage, blower, flexible_duct, make_up_air, rigid_duct, segmented_elbow, sharp_mitre,
+    termination,
+};
+use crate::plan::{Input, Override};
+use crate::source::{Coefficient, Source, Standing};
 
-/// An uncertain input. One draw of it is shared by all the elements that use it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Input {
-    /// Wall roughness of rigid duct, m.
-    RigidRoughness,
-    /// Which published method smooth elbows follow, as a factor on Rennels' K.
-    SmoothElbow,
-    /// K of a 90 deg segmented elbow of r/D 1.
-    SegmentedElbow,
-    /// K of the wall hood.
-    WallHood,
-    /// Pressure that lifts the flap, Pa.
-    FlapWeight,
-    /// The blower's airflow at no back pressure, m³/s.
-    BlowerFreeAirflow,
-    /// The blower's static rise at no airflow, Pa.
-    BlowerShutOffPressure,
-    /// The exponent of the blower's curve.
-    BlowerExponent,
-}
+/// What the user sets comes from the user.
+pub static USER_SOURCE: Source = Source {
+    title: "Set in this plan",
+    edition: "as noted",
+    locator: "the plan's overrides",
+    standing: Standing::Assumption,
+};
 
-impl Input {
-    /// All of them, in the order of a [`Draw`].
-    pub const ALL: [Self; 8] = [
-        Self::RigidRoughness,
-        Self::SmoothElbow,
-        Self::SegmentedElbow,
-        Self::WallHood,
-        Self::FlapWeight,
-        Self::BlowerFreeAirflow,
-        Self::BlowerShutOffPressure,
-        Self::BlowerExponent,
-    ];
+/// Stands for an input whose span hangs on each element, as a factor without effect.
+pub static EACH_ELEMENT_SOURCE: Source = Source {
+    title: "Worked out for each element",
+    edition: "2026",
+    locator: "spread of methods, gap between elbows, or the typed estimate",
+    standing: Standing::Assumption,
+};
 
-    /// Its low, likely and high value with their source; none for [`Input::SmoothElbow`], whose
-    /// span hangs on each elbow's angle and radius.
-    pub const fn coefficient(self) -> Option<&'static Coefficient> {
-        Some(match self {
-            Self::RigidRoughness => &rigid_duct::ROUGHNESS,
-            Self::SmoothElbow => return None,
-            Self::SegmentedElbow => &segmented_elbow::K_90,
-            Self::WallHood => &wall_hood::K,
-            Self::FlapWeight => &wall_hood::FLAP_WEIGHT,
-            Self::BlowerFreeAirflow => &blower::FREE_AIRFLOW,
-            Self::BlowerShutOffPressure => &blower::SHUT_OFF_PRESSURE,
-            Self::BlowerExponent => &blower::EXPONENT,
-        })
+const BY_ELEMENT: Coefficient = Coefficient {
+    low: 1.0,
+    likely: 1.0,
+    high: 1.0,
+    source: &EACH_ELEMENT_SOURCE,
+};
+
+/// How many inputs there are.
+pub const INPUTS: usize = Input::BlowerExponent as usize + 1;
+
+/// The project's low, likely and high value of each input, in the order of [`Input`].
+pub const COEFFICIENTS: [Coefficient; INPUTS] = [
+    rigid_duct::ROUGHNESS,
+    flexible_duct::SEMI_RIGID_ROUGHNESS,
+    flexible_duct::FOIL_ROUGHNESS,
+    flexible_duct::COMPRESSION,
+    BY_ELEMENT,
+    segmented_elbow::K_90,
+    sharp_mitre::FACTOR,
+    flexible_duct::BENT,
+    BY_ELEMENT,
+    blockage::FACTOR,
+    termination::WALL_HOOD,
+    termination::LOUVRED_HOOD,
+    termination::ROOF_CAP,
+    termination::FLAP_WEIGHT,
+    make_up_air::DISCHARGE,
+    BY_ELEMENT,
+    blower::FREE_AIRFLOW,
+    blower::SHUT_OFF_PRESSURE,
+    blower::EXPONENT,
+];
+
+/// The coefficients of one plan: the project's, with the user's in their place.
+pub fn coefficients(overrides: &[Override]) -> [Coefficient; INPUTS] {
+    let mut coefficients = COEFFICIENTS;
+    for set in overrides {
+        coefficients[set.input as usize] = Coefficient {
+            low: set.low,
+            likely: set.likely,
+            high: set.high,
+            source: &USER_SOURCE,
+        };
     }
+    coefficients
 }
 
 /// One choice of every uncertain input: its likely value, or a quantile of its distribution.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Draw {
-    quantiles: Option<[f64; Input::ALL.len()]>,
+    quantiles: Option<[f64; INPUTS]>,
 }
 
 impl Draw {
     /// Every input at its likely value.
     pub const LIKELY: Self = Self { quantiles: None };
 
-    /// Every input at its own quantile, 0..1, in the order of [`Input::ALL`].
-    pub const fn at(quantiles: [f64; Input::ALL.len()]) -> Self {
+    /// Every input at its own quantile, 0..1, in the order of [`Input`].
+    pub const fn at(quantiles: [f64; INPUTS]) -> Self {
         Self {
             quantiles: Some(quantiles),
         }
@@ -79,11 +94,27 @@ impl Draw {
             Some(quantiles) => coefficient.at(quantiles[input as usize]),
         }
     }
+}
 
-    /// The value of `input` from its own coefficient; 1, a factor without effect, where it has none.
-    pub fn value(&self, input: Input) -> f64 {
-        input
-            .coefficient()
-            .map_or(1.0, |coefficient| self.of(input, coefficient))
+/// The value of every input in one draw, looked up once an evaluation.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Values([f64; INPUTS]);
+
+impl Values {
+    pub(super) fn of(draw: &Draw, coefficients: &[Coefficient; INPUTS]) -> Self {
+        match draw.quantiles {
+            None => Self(coefficients.map(|coefficient| coefficient.likely)),
+            Some(quantiles) => {
+                let mut values = quantiles;
+                for (value, coefficient) in values.iter_mut().zip(coefficients) {
+                    *value = coefficient.at(*value);
+                }
+                Self(values)
+            }
+        }
+    }
+
+    pub(super) fn get(&self, input: Input) -> f64 {
+        self.0[input as usize]
     }
 }

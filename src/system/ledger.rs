@@ -1,6 +1,6 @@
 //! The ledger: one row an element in run order, fed to every screen, sheet and file.
 
-use super::{CompiledElement, CompiledRun, Draw, Evaluation};
+use super::{CompiledElement, CompiledRun, Draw, Evaluation, State};
 use crate::source::Coefficient;
 use crate::units::{Length, Pressure};
 
@@ -19,6 +19,8 @@ pub struct LedgerRow {
     pub equivalent_length: Length,
     /// What its loss rests on.
     pub coefficient: Coefficient,
+    /// The air's state in it.
+    pub state: State,
 }
 
 /// All rows at one airflow.
@@ -31,23 +33,24 @@ pub struct Ledger {
 impl Ledger {
     /// The ledger of `run` at the airflow of `evaluation`, with likely inputs.
     pub fn of(run: &CompiledRun, evaluation: &Evaluation) -> Self {
-        let losses = run.losses_at(evaluation.airflow, &Draw::LIKELY);
-        let sum: Pressure = losses.iter().copied().sum();
+        let mut rows = Vec::with_capacity(run.elements.len());
+        let mut losses = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
-        let rows = run
-            .elements
-            .iter()
-            .zip(&losses)
-            .enumerate()
-            .map(|(index, (element, loss))| LedgerRow {
+        run.each_loss(evaluation.airflow, &Draw::LIKELY, |element, state, loss| {
+            losses.push(loss);
+            rows.push(LedgerRow {
                 element: element.clone(),
-                loss: *loss,
-                share: *loss / sum,
-                rank: rank(&losses, index),
-                equivalent_length: run.diameter * (*loss / per_diameter),
-                coefficient: element.coefficient(evaluation.friction_factor, evaluation.reynolds),
-            })
-            .collect();
+                loss,
+                share: loss / evaluation.loss,
+                rank: 0,
+                equivalent_length: run.diameter * (loss / per_diameter),
+                coefficient: run.grounds(element, state),
+                state: *state,
+            });
+        });
+        for (index, row) in rows.iter_mut().enumerate() {
+            row.rank = rank(&losses, index);
+        }
         Self { rows }
     }
 

@@ -6,17 +6,25 @@
 mod assessment;
 mod band;
 mod blower;
+mod bore;
+mod compile;
 mod compiled;
+mod element;
 mod finding;
 mod input;
+mod law;
 mod ledger;
 mod operating_point;
+mod pressure_line;
 
 pub use assessment::{Assessment, assess};
 pub use band::{BAND_SAMPLES, Band, Bands, bands};
 pub use blower::Blower;
-pub use compiled::{CompiledElement, CompiledRun, Driver, ElementKind, Evaluation};
+pub use bore::{Bore, State};
+pub use compiled::{CompiledRun, Driver, Evaluation};
+pub use element::{CompiledElement, ElementKind};
 pub use finding::Finding;
-pub use input::{Draw, Input};
+pub use input::{COEFFICIENTS, Draw, EACH_ELEMENT_SOURCE, INPUTS, USER_SOURCE};
 pub use ledger::{Ledger, LedgerRow};
 pub use operating_point::{OperatingPoint, OperatingPointError, operating_point};
+pub use pressure_line::{PressurePoint, pressure_line};

@@ -44,7 +44,7 @@ pub fn operating_point(
                 blower: None,
             });
         }
-        Driver::TypicalBlower => Blower::typical(draw),
+        Driver::TypicalBlower => Blower::typical(draw, &run.coefficients),
     };
     let free = blower.free_airflow.cubic_metres_per_second();
     let spare = |airflow: f64| {

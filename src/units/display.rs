@@ -124,6 +124,38 @@ impl UnitSystem {
         })
     }
 
+    /// A small area of `square_metres` in this system's unit, in² or cm².
+    pub fn small_area(self, square_metres: f64) -> f64 {
+        match self {
+            Self::UsCustomary => square_metres / super::METRES_PER_INCH.powi(2),
+            Self::Si => square_metres * 1e4,
+        }
+    }
+
+    /// The area in m² that a figure in this system's unit (in² or cm²) means.
+    pub fn small_area_from(self, figure: f64) -> f64 {
+        match self {
+            Self::UsCustomary => figure * super::METRES_PER_INCH.powi(2),
+            Self::Si => figure / 1e4,
+        }
+    }
+
+    /// The unit of a small area.
+    pub fn small_area_unit(self) -> &'static str {
+        match self {
+            Self::UsCustomary => "in²",
+            Self::Si => "cm²",
+        }
+    }
+
+    /// The pressure that a figure in this system's unit (in. w.c. or Pa) means.
+    pub fn pressure_from(self, figure: f64) -> Pressure {
+        Pressure::from_pascals(match self {
+            Self::UsCustomary => figure * PASCALS_PER_INCH_OF_WATER,
+            Self::Si => figure,
+        })
+    }
+
     /// The temperature that a figure in this system's unit (°F or °C) means.
     pub fn temperature_from(self, figure: f64) -> Temperature {
         match self {

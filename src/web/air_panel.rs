@@ -112,7 +112,43 @@ fn SiteFields() -> impl IntoView {
         <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=temperature_unit shown=air set=set_air/>
         <NumberField id="outdoor-temperature" label=Label::OutdoorTemperature unit=temperature_unit shown=outdoors set=set_outdoors/>
         <LengthField id="altitude" label=Label::Altitude shown=altitude set=set_altitude/>
+        <RoomFields/>
     }
+}
+
+/// The room that the dryer stands in: what its air comes through, and the house's pressure.
+#[component]
+fn RoomFields() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let site = move || store.plan.with(|plan| plan.site);
+    let house = Signal::derive(move || store.units.get().pressure(site().house_pressure).figure);
+    let set_house = Callback::new(move |figure: f64| {
+        let house_pressure = store.units.get_untracked().pressure_from(figure);
+        store.act(Action::SetSite(Site {
+            house_pressure,
+            ..untrack(site)
+        }));
+    });
+    let area = Signal::derive(move || {
+        let area = site().make_up_free_area_m2.unwrap_or(0.0);
+        format!("{:.0}", store.units.get().small_area(area))
+    });
+    let set_area = Callback::new(move |figure: f64| {
+        let area = store.units.get_untracked().small_area_from(figure);
+        let make_up_free_area_m2 = (area > 0.0).then_some(area);
+        store.act(Action::SetSite(Site {
+            make_up_free_area_m2,
+            ..untrack(site)
+        }));
+    });
+    view! {
+        <NumberField id="house-pressure" label=Label::HousePressure unit=pressure_unit shown=house set=set_house/>
+        <NumberField id="make-up" label=Label::MakeUpArea hint=Label::MakeUpHint unit=UnitSystem::small_area_unit shown=area set=set_area/>
+    }
+}
+
+fn pressure_unit(units: UnitSystem) -> &'static str {
+    units.pressure(crate::units::Pressure::ZERO).unit
 }
 
 fn degrees(units: UnitSystem, temperature: Temperature) -> String {

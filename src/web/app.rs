@@ -6,6 +6,7 @@ use super::drawing::Drawing;
 use super::header::Header;
 use super::ledger::LedgerPanel;
 use super::panic_report;
+use super::pressure_panel::PressurePanel;
 use super::selected_panel::SelectedPanel;
 use super::store::{Store, label_text};
 use super::totals::{DominantSentence, Totals};
@@ -37,6 +38,7 @@ fn App() -> impl IntoView {
             <div class="sheet-drawing">
                 <Totals/>
                 <Drawing/>
+                <PressurePanel/>
                 <DominantSentence/>
             </div>
             <div class="sheet-figures">

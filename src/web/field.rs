@@ -31,6 +31,7 @@ pub(super) fn LengthField(
 pub(super) fn NumberField(
     id: &'static str,
     label: Label,
+    #[prop(optional, into)] hint: Option<Label>,
     /// The number's unit in each system.
     unit: fn(UnitSystem) -> &'static str,
     /// The number now, as it is shown.
@@ -49,8 +50,11 @@ pub(super) fn NumberField(
             _ => Some(store.say(Message::NotANumber { text: &text })),
         }
     };
-    let labelled = move || format!("{} ({})", label_text(label), unit(store.units.get()));
-    view! { <Field id label=Signal::derive(labelled) hint=None shown take=Callback::new(parse)/> }
+    let labelled = move || match unit(store.units.get()) {
+        "" => label_text(label),
+        unit => format!("{} ({unit})", label_text(label)),
+    };
+    view! { <Field id label=Signal::derive(labelled) hint=hint.map(label_text) shown take=Callback::new(parse)/> }
 }
 
 #[component]

@@ -13,11 +13,15 @@ mod files;
 mod header;
 mod keys;
 mod ledger;
+mod leg_fields;
 mod mark_view;
+mod own_value;
 mod panic_report;
 mod pointer;
+mod pressure_panel;
 mod selected_panel;
 mod store;
+mod termination_fields;
 mod totals;
 
 pub use app::start;

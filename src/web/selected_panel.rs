@@ -1,7 +1,10 @@
 //! The selected element: what can be typed and chosen about it, and what its loss rests on.
 
 use super::field::LengthField;
+use super::leg_fields::LegFields;
+use super::own_value::OwnValue;
 use super::store::{Store, label_text};
+use super::termination_fields::TerminationFields;
 use crate::editor::Action;
 use crate::plan::{Elbow, ElbowKind, ElementId, NodeId, Part, Plan, Point};
 use crate::report::words::{Label, Message};
@@ -15,7 +18,9 @@ use web_sys::HtmlSelectElement;
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Choice {
     LegLength,
+    Duct,
     BendInLeg,
+    Termination,
     Elbow,
     Rise,
     ElbowAfterRiser,
@@ -36,7 +41,9 @@ fn choices(plan: &Plan, id: &ElementId) -> Vec<Choice> {
     let has_riser = fitting.is_some_and(|fitting| fitting.riser.is_some());
     let offered = [
         (Choice::LegLength, is_point && (is_leg || is_last)),
+        (Choice::Duct, is_leg && is_point),
         (Choice::BendInLeg, is_leg),
+        (Choice::Termination, !is_leg && is_last),
         // At the end of the run an elbow only leads into a riser.
         (Choice::Elbow, !is_leg && (!is_last || has_riser)),
         (Choice::Rise, !is_leg),
@@ -82,6 +89,8 @@ fn offer(choice: Choice, node: NodeId) -> AnyView {
     let store = expect_context::<Store>();
     match choice {
         Choice::LegLength => view! { <LegLengthField node/> }.into_any(),
+        Choice::Duct => view! { <LegFields node/> }.into_any(),
+        Choice::Termination => view! { <TerminationFields/> }.into_any(),
         Choice::Rise => view! { <RiseField node/> }.into_any(),
         Choice::Elbow => {
             let element = ElementId::new(&node, Part::Elbow);
@@ -127,6 +136,13 @@ fn Grounds(id: ElementId) -> impl IntoView {
                 .cloned()
         })
     });
+    let input = Memo::new(move |_| {
+        element.with(|element| {
+            element
+                .as_ref()
+                .and_then(|element| element.element.own_input())
+        })
+    });
     let name = move || {
         element.with(|element| {
             element.as_ref().map(|element| {
@@ -163,6 +179,7 @@ fn Grounds(id: ElementId) -> impl IntoView {
     view! {
         <p class="selected-name">{name}</p>
         {grounds}
+        {move || input.get().map(|input| view! { <OwnValue input/> })}
     }
 }
 
@@ -220,6 +237,17 @@ fn RiseField(node: NodeId) -> impl IntoView {
     view! { <LengthField id="rise" label=Label::RiseHere hint=Label::RiseHint shown set/> }
 }
 
+const KINDS: [(&str, Label, ElbowKind); 4] = [
+    ("segmented", Label::ElbowSegmented, ElbowKind::Segmented),
+    ("smooth", Label::ElbowSmooth, ElbowKind::Smooth),
+    ("sharp_mitre", Label::ElbowSharpMitre, ElbowKind::SharpMitre),
+    (
+        "bent_flexible",
+        Label::ElbowBentFlexible,
+        ElbowKind::BentFlexible,
+    ),
+];
+
 /// The ids of the two fields of an elbow.
 type FieldNames = (&'static str, &'static str);
 const ELBOW_FIELDS: FieldNames = ("elbow-kind", "elbow-radius");
@@ -252,34 +280,32 @@ fn ElbowFields(element: ElementId, label: Label, names: FieldNames) -> impl Into
         let radius = elbow.get().map_or(Length::ZERO, |elbow| elbow.radius);
         store.units.get().length(radius).to_string()
     });
-    let is_smooth = move || {
-        elbow
-            .get()
-            .is_some_and(|elbow| elbow.kind == ElbowKind::Smooth)
-    };
+    let kind = move || elbow.get().map(|elbow| elbow.kind);
     let chosen = move |event: web_sys::Event| {
         let list = event
             .target()
             .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
-        let smooth = list.is_some_and(|list| list.value() == "smooth");
-        let kind = if smooth {
-            ElbowKind::Smooth
-        } else {
-            ElbowKind::Segmented
-        };
-        set(&|elbow| elbow.kind = kind);
+        let value = list.map(|list| list.value());
+        if let Some((_, _, kind)) = KINDS
+            .iter()
+            .find(|(name, ..)| Some(*name) == value.as_deref())
+        {
+            set(&|elbow| elbow.kind = *kind);
+        }
     };
+    let options = KINDS.map(|(value, label, of)| {
+        view! {
+            <option value=value prop:selected=move || kind() == Some(of)>
+                {label_text(label)}
+            </option>
+        }
+    });
     let take_radius = Callback::new(move |radius| set_radius(&|elbow| elbow.radius = radius));
     view! {
         <div class="field">
             <label for=names.0>{label_text(label)}</label>
             <select id=names.0 on:change=chosen>
-                <option value="segmented" prop:selected=move || !is_smooth()>
-                    {label_text(Label::ElbowSegmented)}
-                </option>
-                <option value="smooth" prop:selected=is_smooth>
-                    {label_text(Label::ElbowSmooth)}
-                </option>
+                {options}
             </select>
         </div>
         <LengthField id=names.1 label=Label::ElbowRadius shown set=take_radius/>

@@ -129,6 +129,7 @@ fn run(legs_in: &[f64], turn_deg: f64, elbow: Elbow, diameter_in: f64) -> Plan {
             id: format!("p{index}").as_str().into(),
             position: at,
             duct: plan::Duct::Rigid,
+            leg: plan::LegState::default(),
             fitting,
         });
     }

@@ -25,6 +25,7 @@ mod runs;
 mod random_plan;
 
 mod monotone;
+mod parts;
 mod physics;
 mod symmetry;
 

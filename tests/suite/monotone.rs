@@ -6,9 +6,9 @@ use crate::random_plan::{
     elbow, lengthened, turn_deg, with_blower, with_elbow, with_stated_airflow,
 };
 use crate::seeded;
-use elbowroom::plan::{Elbow, ElbowKind, Plan};
+use elbowroom::plan::{Elbow, ElbowKind, Input, Plan};
 use elbowroom::system::{
-    CompiledRun, Draw, Driver, Evaluation, Finding, Input, assess, operating_point,
+    CompiledRun, Draw, Driver, Evaluation, Finding, INPUTS, assess, operating_point,
 };
 use elbowroom::units::Length;
 use proptest::prelude::*;
@@ -28,7 +28,7 @@ fn evaluation(plan: &Plan, draw: &Draw) -> Result<Evaluation, TestCaseError> {
 
 /// Every input at its middle but the roughness, which is at `quantile` of its span.
 fn roughness(quantile: f64) -> Draw {
-    let mut quantiles = [0.5; Input::ALL.len()];
+    let mut quantiles = [0.5; INPUTS];
     quantiles[Input::RigidRoughness as usize] = quantile;
     Draw::at(quantiles)
 }

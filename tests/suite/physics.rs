@@ -1,8 +1,8 @@
 //! Check values that need no table: conventions, derived figures, a warm riser.
 
 use crate::tally::Tally;
-use elbowroom::plan::{self, Flow, Plan, Riser};
-use elbowroom::system::{Draw, Evaluation, Input, assess};
+use elbowroom::plan::{self, Flow, Input, Plan, Riser};
+use elbowroom::system::{Draw, Evaluation, INPUTS, assess};
 use elbowroom::units::{Length, Temperature, UnitSystem};
 
 /// Rounding in doubles.
@@ -28,7 +28,7 @@ fn evaluation(plan: &Plan) -> Evaluation {
 
 /// The hood's K and flap weight at the ends of their spans, the other inputs in the middle.
 fn hood(k_quantile: f64, flap_quantile: f64) -> Draw {
-    let mut quantiles = [0.5; Input::ALL.len()];
+    let mut quantiles = [0.5; INPUTS];
     quantiles[Input::WallHood as usize] = k_quantile;
     quantiles[Input::FlapWeight as usize] = flap_quantile;
     Draw::at(quantiles)

@@ -1,8 +1,8 @@
 //! Random plans whose every elbow has room, and ways to change them.
 
 use elbowroom::plan::{
-    self, Duct, Elbow, ElbowKind, Fitting, Flow, Obstacle, Opening, OpeningKind, Plan, Point,
-    Riser, RunPoint, Wall,
+    self, Duct, Elbow, ElbowKind, Fitting, Flow, LegState, Obstacle, Opening, OpeningKind, Plan,
+    Point, Riser, RunPoint, Wall,
 };
 use elbowroom::units::{Airflow, Length, Temperature};
 use proptest::prelude::*;
@@ -155,6 +155,7 @@ fn draw(plan: &mut Plan, turned_deg: f64, nodes: &[Node], end: Fitting) {
             id: format!("p{}", index + 1).as_str().into(),
             position: at,
             duct: Duct::Rigid,
+            leg: LegState::default(),
             fitting: nodes.get(index + 1).map_or(end, |next| next.fitting),
         });
     }
@@ -198,6 +199,7 @@ pub fn with_elbow(plan: &Plan, elbow: Elbow, turn_deg: f64) -> Plan {
             id: "new".into(),
             position: middle,
             duct: Duct::Rigid,
+            leg: LegState::default(),
             fitting: Fitting { elbow, riser: None },
         },
     );

@@ -1,7 +1,12 @@
 //! Published figures, one file a publication or a kind of part, each with its source.
 
+pub mod blockage;
 pub mod blower;
+pub mod close_elbows;
+pub mod flexible_duct;
+pub mod make_up_air;
 pub mod mitre_reynolds;
 pub mod rigid_duct;
 pub mod segmented_elbow;
-pub mod wall_hood;
+pub mod sharp_mitre;
+pub mod termination;

@@ -4,7 +4,7 @@ mod fixed;
 mod trouble;
 
 use super::{Label, Message};
-use crate::plan::{ElbowKind, Flow, RuleSetId, TerminationKind};
+use crate::plan::{Duct, ElbowKind, Flow, RuleSetId, TerminationKind};
 use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
@@ -69,28 +69,73 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
 
 fn element(kind: ElementKind) -> &'static str {
     match kind {
-        ElementKind::Straight { .. } => "Straight, rigid duct",
-        ElementKind::Elbow {
-            elbow: ElbowKind::Smooth,
-            ..
-        } => "Smooth elbow",
-        ElementKind::Elbow {
-            elbow: ElbowKind::Segmented,
-            ..
-        } => "Segmented elbow",
-        ElementKind::Termination {
-            termination: TerminationKind::WallHood,
-        } => "Wall hood",
+        ElementKind::Straight { duct, .. } => match duct {
+            Duct::Rigid => "Straight, rigid duct",
+            Duct::SemiRigid { .. } => "Semi-rigid duct",
+            Duct::Foil { .. } => "Foil duct",
+            Duct::FlatRectangular { .. } => "Flat rectangular duct",
+        },
+        ElementKind::Elbow { elbow, .. } => match elbow {
+            ElbowKind::Smooth => "Smooth elbow",
+            ElbowKind::Segmented => "Segmented elbow",
+            ElbowKind::SharpMitre => "Sharp mitre elbow",
+            ElbowKind::BentFlexible => "Bend in flexible duct",
+        },
+        ElementKind::AreaChange { area_ratio } if area_ratio > 1.0 => "Enlargement",
+        ElementKind::AreaChange { .. } => "Contraction",
+        ElementKind::Blockage { .. } => "Blockage",
+        ElementKind::ConcealedElbows { .. } => "Concealed elbows",
+        ElementKind::Termination { termination, .. } => match termination {
+            TerminationKind::WallHood => "Wall hood",
+            TerminationKind::LouvredHood => "Louvred hood",
+            TerminationKind::RoofCap => "Roof cap",
+            TerminationKind::OpenEnd => "Open end",
+        },
+        ElementKind::MakeUpAir { .. } => "Make-up air opening",
     }
 }
 
 fn element_size(units: UnitSystem, kind: ElementKind) -> String {
     match kind {
-        ElementKind::Straight { length, .. } => units.length(length).to_string(),
+        ElementKind::Straight { length, duct } => match duct {
+            Duct::SemiRigid {
+                short_of_full_stretch_percent: percent,
+            }
+            | Duct::Foil {
+                short_of_full_stretch_percent: percent,
+            } if percent > 0.0 => {
+                format!(
+                    "{}, {percent:.0} % short of full stretch",
+                    units.length(length)
+                )
+            }
+            Duct::FlatRectangular { width, depth } => {
+                let (width, depth) = (small(units, width), small(units, depth));
+                format!("{}, {depth} by {width}", units.length(length))
+            }
+            _ => units.length(length).to_string(),
+        },
+        ElementKind::Elbow {
+            angle,
+            elbow: ElbowKind::SharpMitre,
+            ..
+        } => {
+            format!("{:.0}°", angle.degrees())
+        }
         ElementKind::Elbow { angle, radius, .. } => {
             format!("{:.0}°, radius {}", angle.degrees(), small(units, radius))
         }
+        ElementKind::AreaChange { area_ratio } => format!("area times {area_ratio:.2}"),
+        ElementKind::Blockage { free_area } => format!("{:.0} % free", free_area * 100.0),
+        ElementKind::ConcealedElbows { least, most } => format!("{least} to {most} of 90°"),
+        ElementKind::Termination { free_area, .. } if free_area < 1.0 => {
+            format!("{:.0} % free", free_area * 100.0)
+        }
         ElementKind::Termination { .. } => String::new(),
+        ElementKind::MakeUpAir { free_area_m2 } => {
+            let (area, unit) = (units.small_area(free_area_m2), units.small_area_unit());
+            format!("{area:.0} {unit} free")
+        }
     }
 }
 
@@ -157,6 +202,14 @@ fn doubt(doubt: Doubt) -> &'static str {
              least the 4 in row's."
         }
         Doubt::DiameterNotInTable => "The table is for 4 in duct only.",
+        Doubt::FlexibleInRun => {
+            "Flexible duct is used past the transition: codes do not allow it there, and the table \
+             has no row for it."
+        }
+        Doubt::EstimatedLength => {
+            "The limit lies within what is only estimated: measure the estimated or concealed \
+             stretch to settle it."
+        }
         Doubt::ElbowsOverlap => {
             "Elbows overlap as drawn, so the length is not one that can be built."
         }
@@ -209,6 +262,10 @@ fn finding(units: UnitSystem, finding: &Finding) -> String {
             "Two fittings need {} more room than there is between them. Move a corner or take a \
              smaller radius.",
             units.length(*overlap)
+        ),
+        Finding::ElbowsClose { gap_diameters, .. } => format!(
+            "Two elbows have only {gap_diameters:.1} duct diameters of straight between them: the \
+             second one's loss is less sure than a single elbow's."
         ),
         Finding::PointsCoincide { .. } => {
             "Two corners lie on one another; the second is left out. Move or remove one.".to_owned()

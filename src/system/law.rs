@@ -1,0 +1,217 @@
+//! How an element's loss follows from the air's state.
+
+use super::bore::State;
+use super::input::{Draw, Values};
+use crate::duct::elbow::{ElbowLaw, RENNELS_SOURCE, mitre_reynolds_factor};
+use crate::duct::{area_change, blockage, orifice, tables};
+use crate::plan::{Input, TerminationKind};
+use crate::source::Coefficient;
+use crate::units::{Airflow, Density, Pressure};
+
+/// How an element's loss is worked out. The velocity pressure is that of the element's own bore.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Law {
+    /// K = f times so many diameters; low, likely and high where the length is an estimate.
+    Straight(Coefficient),
+    /// A smooth elbow with its spread of methods, or a segmented one.
+    Elbow {
+        law: ElbowLaw,
+        spread: Option<(f64, f64)>,
+        close: Option<Coefficient>,
+    },
+    /// A sharp mitre, by its K at high Reynolds number.
+    SharpMitre { k: f64, close: Option<Coefficient> },
+    /// Flexible duct bent by hand.
+    BentFlexible {
+        law: ElbowLaw,
+        close: Option<Coefficient>,
+    },
+    /// A fixed K.
+    AreaChange { k: f64 },
+    /// A thin blockage.
+    Blockage { k: f64 },
+    /// So many segmented 90s, nobody knows how many.
+    ConcealedElbows(Coefficient),
+    /// A hood or cap, by its kind and the free share of its opening.
+    Termination { kind: TerminationKind, free: f64 },
+    /// An opening of so many m² from the house, with the room's density.
+    MakeUpAir { free_area: f64, density: Density },
+}
+
+impl Law {
+    /// The loss of total pressure.
+    pub(super) fn loss(
+        &self,
+        airflow: Airflow,
+        state: &State,
+        values: &Values,
+        draw: &Draw,
+    ) -> Pressure {
+        match self {
+            Self::MakeUpAir { free_area, density } => {
+                let discharge = values.get(Input::MakeUpDischarge);
+                orifice::pressure_drop(airflow, *free_area, discharge, *density)
+            }
+            Self::Termination {
+                kind: TerminationKind::WallHood,
+                ..
+            } => {
+                let lift = Pressure::from_pascals(values.get(Input::FlapWeight));
+                state.velocity_pressure * self.coefficient(state, values, draw) + lift
+            }
+            _ => state.velocity_pressure * self.coefficient(state, values, draw),
+        }
+    }
+
+    /// K; nought for what has none.
+    pub(super) fn coefficient(&self, state: &State, values: &Values, draw: &Draw) -> f64 {
+        let beside = |close: &Option<Coefficient>| {
+            close
+                .as_ref()
+                .map_or(1.0, |factor| draw.of(Input::CloseElbows, factor))
+        };
+        let bend = |law: &ElbowLaw| {
+            let k_90 = values.get(Input::SegmentedElbow);
+            law.loss_coefficient(state.wall_friction, state.reynolds, k_90)
+        };
+        match self {
+            Self::Straight(diameters) => {
+                state.friction_factor * draw.of(Input::Estimates, diameters)
+            }
+            Self::Elbow { law, spread, close } => {
+                let method = spread.map_or(1.0, |(low, high)| {
+                    let coefficient = Coefficient {
+                        low,
+                        likely: 1.0,
+                        high,
+                        source: &RENNELS_SOURCE,
+                    };
+                    draw.of(Input::SmoothElbow, &coefficient)
+                });
+                bend(law) * method * beside(close)
+            }
+            Self::SharpMitre { k, close } => {
+                let factor = values.get(Input::SharpMitre) * beside(close);
+                k * factor * mitre_reynolds_factor(state.reynolds)
+            }
+            Self::BentFlexible { law, close } => {
+                bend(law) * values.get(Input::BentFlexible) * beside(close)
+            }
+            Self::AreaChange { k } => *k,
+            Self::Blockage { k } => k * values.get(Input::Blockage),
+            Self::ConcealedElbows(count) => {
+                values.get(Input::SegmentedElbow) * draw.of(Input::Estimates, count)
+            }
+            Self::Termination { kind, free } => {
+                let whole = termination_input(*kind).map_or(1.0, |input| values.get(input));
+                blockage::at_end(*free, whole)
+            }
+            Self::MakeUpAir { .. } => 0.0,
+        }
+    }
+
+    /// The coefficient that the loss rests on, to be shown with its source: K of a fitting at this
+    /// state; a straight's roughness, m; an opening's discharge coefficient.
+    pub(super) fn grounds(
+        &self,
+        state: &State,
+        coefficients: &[Coefficient; super::input::INPUTS],
+        roughness: Input,
+    ) -> Coefficient {
+        let of = |input: Input| coefficients[input as usize];
+        let values = Values::of(&Draw::LIKELY, coefficients);
+        let likely = self.coefficient(state, &values, &Draw::LIKELY);
+        let scaled = |factor: Coefficient| Coefficient {
+            low: likely * factor.low / factor.likely,
+            likely,
+            high: likely * factor.high / factor.likely,
+            source: factor.source,
+        };
+        let close = |coefficient: Coefficient, close: &Option<Coefficient>| match close {
+            None => coefficient,
+            Some(factor) => Coefficient {
+                low: coefficient.low * factor.low,
+                high: coefficient.high * factor.high,
+                ..coefficient
+            },
+        };
+        let exact = |source| Coefficient {
+            low: likely,
+            likely,
+            high: likely,
+            source,
+        };
+        match self {
+            Self::Straight(_) => of(roughness),
+            Self::Elbow {
+                spread: Some((low, high)),
+                close: beside,
+                ..
+            } => {
+                let methods = Coefficient {
+                    low: likely * low,
+                    likely,
+                    high: likely * high,
+                    source: &RENNELS_SOURCE,
+                };
+                close(methods, beside)
+            }
+            Self::Elbow {
+                law,
+                spread: None,
+                close: beside,
+            } => {
+                let k_90 = of(Input::SegmentedElbow);
+                let k = |k_90: f64| law.loss_coefficient(state.wall_friction, state.reynolds, k_90);
+                let segmented = Coefficient {
+                    low: k(k_90.low),
+                    likely,
+                    high: k(k_90.high),
+                    source: k_90.source,
+                };
+                close(segmented, beside)
+            }
+            Self::SharpMitre { close: beside, .. } => close(scaled(of(Input::SharpMitre)), beside),
+            Self::BentFlexible { close: beside, .. } => {
+                close(scaled(of(Input::BentFlexible)), beside)
+            }
+            Self::AreaChange { .. } => exact(&area_change::SOURCE),
+            Self::Blockage { .. } => scaled(of(Input::Blockage)),
+            Self::ConcealedElbows(count) => {
+                let k_90 = of(Input::SegmentedElbow);
+                Coefficient {
+                    low: k_90.low * count.low,
+                    likely,
+                    high: k_90.high * count.high,
+                    source: k_90.source,
+                }
+            }
+            Self::Termination { kind, free } => match termination_input(*kind) {
+                None => Coefficient {
+                    source: &tables::termination::OPEN_END_SOURCE,
+                    ..exact(&tables::blockage::SOURCE)
+                },
+                Some(input) => {
+                    let whole = of(input);
+                    Coefficient {
+                        low: blockage::at_end(*free, whole.low),
+                        likely,
+                        high: blockage::at_end(*free, whole.high),
+                        source: whole.source,
+                    }
+                }
+            },
+            Self::MakeUpAir { .. } => of(Input::MakeUpDischarge),
+        }
+    }
+}
+
+/// The input that is K of a termination; none for a bare end, whose K is exact.
+fn termination_input(kind: TerminationKind) -> Option<Input> {
+    match kind {
+        TerminationKind::WallHood => Some(Input::WallHood),
+        TerminationKind::LouvredHood => Some(Input::LouvredHood),
+        TerminationKind::RoofCap => Some(Input::RoofCap),
+        TerminationKind::OpenEnd => None,
+    }
+}
