@@ -1,8 +1,8 @@
 //! Everything that a person can do.
 
 use crate::plan::{
-    CodeChoice, Duct, Elbow, ElementId, Exhaust, Flow, Input, LegState, NodeId, Override, Plan,
-    Point, Site, Termination,
+    BendMethod, CodeChoice, Duct, Elbow, ElementId, Exhaust, Flow, Input, LegState, NodeId,
+    Override, Plan, Point, Site, Termination,
 };
 use crate::units::{Length, UnitSystem};
 
@@ -89,6 +89,8 @@ pub enum Action {
         /// The value.
         value: Option<Override>,
     },
+    /// Set the method for smooth elbows.
+    SetBendMethod(BendMethod),
     /// Set what moves the air.
     SetFlow(Flow),
     /// Set the house's surroundings.

@@ -85,6 +85,10 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
                 plan.overrides.extend(value);
             }),
         ),
+        Action::SetBendMethod(method) => (
+            ActionName::SetBendMethod,
+            change::alter(&plan, |plan| plan.bend_method = method),
+        ),
         Action::SetFlow(flow) => (
             ActionName::SetAir,
             change::alter(&plan, |plan| plan.flow = flow),

@@ -2,8 +2,10 @@
 //!
 //! Knows nothing of ducts.
 
+mod interpolation;
 mod root;
 mod sobol;
 
+pub use interpolation::bilinear;
 pub use root::{RootError, root};
 pub use sobol::{SOBOL_DIMENSIONS, Sobol};

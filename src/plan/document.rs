@@ -22,6 +22,9 @@ pub struct Plan {
     pub flow: Flow,
     /// The code to check against.
     pub code: CodeChoice,
+    /// The method for smooth elbows.
+    #[serde(default, skip_serializing_if = "BendMethod::is_default")]
+    pub bend_method: BendMethod,
     /// Values that the user sets in place of the project's own.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub overrides: Vec<Override>,
@@ -89,6 +92,28 @@ pub enum Flow {
         #[serde(rename = "airflow_m3_per_s")]
         airflow: Airflow,
     },
+}
+
+/// A published method for the loss of smooth elbows, by its author.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum BendMethod {
+    /// Rennels and Hudson.
+    #[default]
+    Rennels,
+    /// Miller.
+    Miller,
+    /// Ito.
+    Ito,
+    /// Idelchik.
+    Idelchik,
+}
+
+impl BendMethod {
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+    fn is_default(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// The rule set and how it is read.

@@ -4,9 +4,9 @@
 //! comes from the caller.
 
 use super::{
-    CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow, LegState, Obstacle,
-    Opening, OpeningKind, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site, Termination,
-    TerminationKind, Wall,
+    BendMethod, CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow,
+    LegState, Obstacle, Opening, OpeningKind, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site,
+    Termination, TerminationKind, Wall,
 };
 use crate::units::{Length, Pressure, Temperature};
 
@@ -140,6 +140,7 @@ pub fn blank(title: String) -> Plan {
             rule_set: RuleSetId::Irc2021,
             path_through_fittings_counts: true,
         },
+        bend_method: BendMethod::default(),
         overrides: Vec::new(),
         walls: Vec::new(),
         openings: Vec::new(),

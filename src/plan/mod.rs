@@ -15,8 +15,8 @@ mod validate;
 
 pub use bounds::Bounds;
 pub use document::{
-    CodeChoice, Dryer, Energy, Exhaust, Flow, Obstacle, Opening, OpeningKind, Plan, RuleSetId,
-    Site, Wall,
+    BendMethod, CodeChoice, Dryer, Energy, Exhaust, Flow, Obstacle, Opening, OpeningKind, Plan,
+    RuleSetId, Site, Wall,
 };
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};

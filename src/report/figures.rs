@@ -1,6 +1,6 @@
 //! Every figure of a plan, joined once: the page, the terminal tool and every file read it here.
 
-use crate::plan::{ElementId, Plan, RuleSetId};
+use crate::plan::{BendMethod, ElementId, Plan, RuleSetId};
 use crate::rules::{CodeLength, DeductionNote, Doubt, Verdict, code_length};
 use crate::source::{Coefficient, Reach};
 use crate::system::{Assessment, ElementKind, Finding, assess};
@@ -98,6 +98,8 @@ pub struct AirFigures {
     pub equivalent_length: Length,
     /// What its loss rests on: K of a fitting, or a straight's roughness in m.
     pub coefficient: Coefficient,
+    /// K by each published method, for a smooth elbow; none where a method does not cover it.
+    pub methods: Vec<(BendMethod, Option<f64>)>,
 }
 
 /// The length that the code counts.
@@ -189,6 +191,7 @@ fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {
             rank: row.rank,
             equivalent_length: row.equivalent_length,
             coefficient: row.coefficient,
+            methods: row.methods.clone(),
         })
     };
     assessment

@@ -5,11 +5,12 @@ use super::element::{CompiledElement, ElementKind};
 use super::law::Law;
 use super::{Finding, USER_SOURCE};
 use crate::air::MoistAir;
-use crate::duct::elbow::{ElbowLaw, mitre, spread_of_methods};
+use crate::duct::elbow::{ElbowLaw, Method, mitre, spread_of_methods};
 use crate::duct::tables::close_elbows::{self, FAR, Fold};
 use crate::duct::{area_change, blockage};
 use crate::plan::{
-    Bend, Duct, ElbowKind, ElementId, LegState, NodeId, Part, Piece, PieceKind, Plan, RunPath,
+    Bend, BendMethod, Duct, ElbowKind, ElementId, LegState, NodeId, Part, Piece, PieceKind, Plan,
+    RunPath,
 };
 use crate::source::{Coefficient, Reach};
 use crate::units::{Length, Pressure, Temperature};
@@ -245,14 +246,14 @@ impl<'a> Compiler<'a> {
     fn bend(&mut self, id: &ElementId, bend: &Bend, leaving: Option<Duct>) {
         let ratio = bend.elbow.radius.metres() / self.bore.diameter;
         let close = self.close_to_last(id, bend);
-        let spread = || Some(spread_of_methods(bend.angle, ratio));
+        let method = method(self.plan.bend_method);
         let (law, reach) = match bend.elbow.kind {
             ElbowKind::Smooth => {
-                let (law, reach) = ElbowLaw::smooth(bend.angle, ratio);
+                let (law, reach) = method.law(bend.angle, ratio);
                 (
                     Law::Elbow {
                         law,
-                        spread: spread(),
+                        spread: Some((method, spread_of_methods(method, bend.angle, ratio))),
                         close,
                     },
                     reach,
@@ -314,6 +315,16 @@ impl<'a> Compiler<'a> {
             });
         }
         Some(close_elbows::factor(fold(&last, bend), gap))
+    }
+}
+
+/// The formula that a plan's choice names.
+fn method(choice: BendMethod) -> Method {
+    match choice {
+        BendMethod::Rennels => Method::Rennels,
+        BendMethod::Miller => Method::Miller,
+        BendMethod::Ito => Method::Ito,
+        BendMethod::Idelchik => Method::Idelchik,
     }
 }
 

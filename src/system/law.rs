@@ -2,7 +2,7 @@
 
 use super::bore::State;
 use super::input::{Draw, Values};
-use crate::duct::elbow::{ElbowLaw, RENNELS_SOURCE, mitre_reynolds_factor};
+use crate::duct::elbow::{ElbowLaw, Method, mitre_reynolds_factor};
 use crate::duct::{area_change, blockage, orifice, tables};
 use crate::plan::{Input, TerminationKind};
 use crate::source::Coefficient;
@@ -16,7 +16,7 @@ pub(super) enum Law {
     /// A smooth elbow with its spread of methods, or a segmented one.
     Elbow {
         law: ElbowLaw,
-        spread: Option<(f64, f64)>,
+        spread: Option<(Method, (f64, f64))>,
         close: Option<Coefficient>,
     },
     /// A sharp mitre, by its K at high Reynolds number.
@@ -79,12 +79,12 @@ impl Law {
                 state.friction_factor * draw.of(Input::Estimates, diameters)
             }
             Self::Elbow { law, spread, close } => {
-                let method = spread.map_or(1.0, |(low, high)| {
+                let method = spread.map_or(1.0, |(method, (low, high))| {
                     let coefficient = Coefficient {
                         low,
                         likely: 1.0,
                         high,
-                        source: &RENNELS_SOURCE,
+                        source: method.source(),
                     };
                     draw.of(Input::SmoothElbow, &coefficient)
                 });
@@ -144,7 +144,7 @@ impl Law {
         match self {
             Self::Straight(_) => of(roughness),
             Self::Elbow {
-                spread: Some((low, high)),
+                spread: Some((method, (low, high))),
                 close: beside,
                 ..
             } => {
@@ -152,7 +152,7 @@ impl Law {
                     low: likely * low,
                     likely,
                     high: likely * high,
-                    source: &RENNELS_SOURCE,
+                    source: method.source(),
                 };
                 close(methods, beside)
             }

@@ -1,6 +1,8 @@
 //! The ledger: one row an element in run order, fed to every screen, sheet and file.
 
-use super::{CompiledElement, CompiledRun, Draw, Evaluation, State};
+use super::{CompiledElement, CompiledRun, Draw, ElementKind, Evaluation, State};
+use crate::duct::elbow::{Method, side_by_side};
+use crate::plan::{BendMethod, ElbowKind};
 use crate::source::Coefficient;
 use crate::units::{Length, Pressure};
 
@@ -21,6 +23,8 @@ pub struct LedgerRow {
     pub coefficient: Coefficient,
     /// The air's state in it.
     pub state: State,
+    /// K by each published method, for a smooth elbow; none where a method does not cover it.
+    pub methods: Vec<(BendMethod, Option<f64>)>,
 }
 
 /// All rows at one airflow.
@@ -46,6 +50,7 @@ impl Ledger {
                 equivalent_length: run.diameter * (loss / per_diameter),
                 coefficient: run.grounds(element, state),
                 state: *state,
+                methods: methods(element, state),
             });
         });
         for (index, row) in rows.iter_mut().enumerate() {
@@ -58,6 +63,31 @@ impl Ledger {
     pub fn dominant(&self) -> Option<&LedgerRow> {
         self.rows.iter().find(|row| row.rank == 1)
     }
+}
+
+fn methods(element: &CompiledElement, state: &State) -> Vec<(BendMethod, Option<f64>)> {
+    let ElementKind::Elbow {
+        angle,
+        elbow: ElbowKind::Smooth,
+        radius,
+    } = element.kind
+    else {
+        return Vec::new();
+    };
+    let ratio = radius.metres() / element.bore.diameter;
+    let covering = side_by_side(angle, ratio, state.wall_friction, state.reynolds);
+    [
+        (BendMethod::Rennels, Method::Rennels),
+        (BendMethod::Miller, Method::Miller),
+        (BendMethod::Ito, Method::Ito),
+        (BendMethod::Idelchik, Method::Idelchik),
+    ]
+    .into_iter()
+    .map(|(choice, method)| {
+        let k = covering.iter().find(|(covers, _)| *covers == method);
+        (choice, k.map(|(_, k)| *k))
+    })
+    .collect()
 }
 
 fn rank(losses: &[Pressure], index: usize) -> usize {

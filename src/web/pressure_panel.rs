@@ -12,7 +12,7 @@ use std::fmt::Write;
 /// The plot's size and margins, in its own units; it is scaled to the page.
 const WIDTH: f64 = 640.0;
 const HEIGHT: f64 = 190.0;
-const LEFT: f64 = 62.0;
+const LEFT: f64 = 84.0;
 const RIGHT: f64 = 12.0;
 const TOP: f64 = 12.0;
 const FOOT: f64 = 34.0;
@@ -111,13 +111,14 @@ fn PlotView(plot: Plot) -> impl IntoView {
         .last()
         .map(|at| units.length(at.distance).to_string());
     let (total, r#static) = (plot.path(|at| at.total), plot.path(|at| at.r#static));
-    let first = plot.line.first().cloned();
-    let names = first.map(|at| {
-        let y_total = plot.y(at.total.pascals());
-        let y_static = plot.y(at.r#static.pascals()).max(y_total + 15.0);
+    // Named where the lines are lowest before the end: total above it, static below.
+    let before_end = plot.line.iter().rev().nth(1);
+    let names = before_end.map(|at| {
+        let x = plot.x(at.distance.metres()) - 6.0;
+        let (y_total, y_static) = (plot.y(at.total.pascals()), plot.y(at.r#static.pascals()));
         view! {
-            <text class="plot-name total" x=LEFT + 5.0 y=y_total - 2.0>{label_text(Label::PressureLineTotal)}</text>
-            <text class="plot-name static" x=LEFT + 5.0 y=y_static + 12.0>{label_text(Label::PressureLineStatic)}</text>
+            <text class="plot-name end" x=x y=y_total - 7.0>{label_text(Label::PressureLineTotal)}</text>
+            <text class="plot-name end static" x=x y=y_static + 16.0>{label_text(Label::PressureLineStatic)}</text>
         }
     });
     let bands = elements(&plot)

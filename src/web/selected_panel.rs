@@ -80,9 +80,68 @@ fn Chosen(choices: Vec<Choice>, id: ElementId) -> impl IntoView {
         .map(|choice| offer(choice, id.node.clone()))
         .collect_view();
     view! {
-        <Grounds id=id/>
+        <Grounds id=id.clone()/>
         <div class="fields">{fields}</div>
+        <Methods id=id.clone()/>
+        <Own id/>
     }
+}
+
+/// K of a smooth elbow by every published method, to choose the plan's.
+#[component]
+fn Methods(id: ElementId) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let methods = Memo::new(move |_| {
+        store.results.with(|results| {
+            let mut elements = results.figures.elements.iter();
+            let element = elements.find(|element| element.id == id);
+            let air = element.and_then(|element| element.air.as_ref());
+            air.map_or_else(Vec::new, |air| air.methods.clone())
+        })
+    });
+    let chosen = move || store.plan.with(|plan| plan.bend_method);
+    let choices = move || {
+        methods
+            .get()
+            .into_iter()
+            .map(|(method, k)| {
+                view! {
+                    <label class="check">
+                        <input
+                            type="radio"
+                            name="bend-method"
+                            disabled=k.is_none()
+                            prop:checked=move || chosen() == method
+                            on:change=move |_| store.act(Action::SetBendMethod(method))
+                        />
+                        <span>{move || store.say(Message::BendMethod { method, k })}</span>
+                    </label>
+                }
+            })
+            .collect_view()
+    };
+    view! {
+        <Show when=move || !methods.with(Vec::is_empty)>
+            <fieldset class="methods">
+                <legend>{label_text(Label::BendMethods)}</legend>
+                {choices}
+            </fieldset>
+        </Show>
+    }
+}
+
+/// A value of the user's own for what the element's loss rests on.
+#[component]
+fn Own(id: ElementId) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let input = Memo::new(move |_| {
+        store.results.with(|results| {
+            let mut elements = results.figures.elements.iter();
+            let element = elements.find(|element| element.id == id)?;
+            element.element.own_input()
+        })
+    });
+    move || input.get().map(|input| view! { <OwnValue input/> })
 }
 
 fn offer(choice: Choice, node: NodeId) -> AnyView {
@@ -136,13 +195,6 @@ fn Grounds(id: ElementId) -> impl IntoView {
                 .cloned()
         })
     });
-    let input = Memo::new(move |_| {
-        element.with(|element| {
-            element
-                .as_ref()
-                .and_then(|element| element.element.own_input())
-        })
-    });
     let name = move || {
         element.with(|element| {
             element.as_ref().map(|element| {
@@ -179,7 +231,6 @@ fn Grounds(id: ElementId) -> impl IntoView {
     view! {
         <p class="selected-name">{name}</p>
         {grounds}
-        {move || input.get().map(|input| view! { <OwnValue input/> })}
     }
 }
 

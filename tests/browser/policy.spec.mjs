@@ -63,17 +63,64 @@ test('every listed file of the build is there, in its size', async ({ request, s
   }
 });
 
-test('the worker starts as a module worker and answers, also what was said before it was ready', async ({ page, site }) => {
+test("the page's own worker starts as a module worker and answers", async ({ page, site }) => {
+  await page.addInitScript(() => {
+    globalThis.workers = [];
+    globalThis.Worker = class extends Worker {
+      constructor(address, options) {
+        super(address, options);
+        const record = { address: String(address), type: options?.type, asked: 0, answered: 0 };
+        globalThis.workers.push(record);
+        this.record = record;
+        this.addEventListener('message', () => { record.answered += 1; });
+      }
+
+      postMessage(...message) {
+        this.record.asked += 1;
+        super.postMessage(...message);
+      }
+    };
+  });
   await open(page, site);
-  // Any message will do: the worker answers one that it does not understand with an error.
-  const answered = await page.evaluate(() => new Promise((resolve, reject) => {
-    const build = document.querySelector('meta[name=elbowroom-build]').content;
-    const worker = new Worker(`${build}/worker-start.js`, { type: 'module' });
-    worker.onmessage = () => resolve(true);
-    worker.onerror = (event) => reject(new Error(event.message));
-    worker.postMessage('is anybody there?');
-  }));
-  expect(answered).toBe(true);
+  const build = await page.locator('meta[name=elbowroom-build]').getAttribute('content');
+  await expect.poll(() => page.evaluate(() => globalThis.workers.some(({ asked, answered }) => asked > 0 && answered > 0))).toBe(true);
+  for (const { address, type } of await page.evaluate(() => globalThis.workers)) {
+    expect(address.replace(/^\.\//, '')).toBe(`${build}/worker-start.js`);
+    expect(type).toBe('module');
+  }
+});
+
+// The worker's loader by itself: a program of a few lines stands in for the real one.
+test.describe("the worker's loader", () => {
+  async function firstAnswer(page, site, program) {
+    // A page that starts nothing leaves this worker the only one.
+    await page.route('**/app.js', (route) => route.fulfill({ contentType: 'text/javascript', body: 'export default () => {};' }));
+    await page.route('**/worker.js', (route) => route.fulfill({ contentType: 'text/javascript', body: program }));
+    await page.goto(site);
+    return page.evaluate(() => new Promise((resolve) => {
+      const build = document.querySelector('meta[name=elbowroom-build]').content;
+      const worker = new Worker(`${build}/worker-start.js`, { type: 'module' });
+      worker.onmessage = ({ data }) => resolve(data);
+      worker.onerror = ({ message }) => resolve(`error: ${message}`);
+      worker.postMessage('said early');
+    }));
+  }
+
+  test('delivers what was said before the program listened', async ({ page, site }) => {
+    // The program waits for a message to itself, which comes after the one from the page.
+    const program = `export default async () => {
+      const { port1, port2 } = new MessageChannel();
+      await new Promise((resolve) => { port1.onmessage = resolve; port2.postMessage(0); });
+      self.onmessage = ({ data }) => postMessage('heard: ' + data);
+    };`;
+    expect(await firstAnswer(page, site, program)).toBe('heard: said early');
+  });
+
+  test('tells the page of a program that does not start', async ({ page, site, problems }) => {
+    const program = "export default async () => { throw new Error('no start'); };";
+    expect(await firstAnswer(page, site, program)).toContain('no start');
+    expect(problems.splice(0).join('\n')).toContain('no start');
+  });
 });
 
 test('after a panic a calm page says what happened and offers the plan as last saved', async ({ page, site }) => {

@@ -2,9 +2,9 @@
 
 Rennels and Hudson 2012 through fluids' bend_rounded (fd passed, so that it is the duct's
 own) and bend_miter. The rules on top of them are those of the check set:
- smooth, from 45 deg      Rennels; over 90 deg with r/D under 1: K(90) + K(angle - 90).
- smooth, below 45 deg     the lesser of Rennels and the sharp mitre times its Reynolds
-                          factor; below 10 deg the share angle/10 deg of that, the rest
+ smooth                   the lesser of Rennels and the sharp mitre times its Reynolds
+                          factor; over 90 deg with r/D under 1: K(90) + K(angle - 90);
+                          below 10 deg the share angle/10 deg of that, the rest
                           being the friction of the straight that the elbow replaces.
  segmented                K 0.50 for the 90 of r/D 1, scaled to another r/D as Rennels
                           scales; 45 deg at 0.6 of the 90; straight lines between 0, 45
@@ -38,8 +38,6 @@ def smooth(angle_deg, ratio, friction, reynolds):
         rest = smooth(angle_deg - 90.0, ratio, friction, reynolds)
         return smooth(90.0, ratio, friction, reynolds) + rest
     rounded = rennels(angle_deg, ratio, friction)
-    if angle_deg >= 45.0:
-        return rounded
     mitre = bend_miter(angle=angle_deg, method="Rennels")
     mitre *= float(interp(reynolds, MITRE_REYNOLDS, MITRE_FACTOR))
     share = min(1.0, angle_deg / 10.0)

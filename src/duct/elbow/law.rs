@@ -1,6 +1,6 @@
 //! The laws that a plan's elbows follow: which formula, at which angle and radius.
 
-use super::{LinearInFriction, idelchik, ito, mitre, mitre_reynolds_factor, rennels};
+use super::{LinearInFriction, MethodLaw, mitre, mitre_reynolds_factor, rennels};
 use crate::duct::tables::segmented_elbow;
 use crate::source::Reach;
 use crate::units::Angle;
@@ -13,10 +13,6 @@ const TIGHTEST_RATIO: f64 = 0.5;
 const MEASURED_RATIO: core::ops::RangeInclusive<f64> = 0.75..=5.0;
 /// The radii about r/D 1 for which the segmented elbow's estimate was made.
 const SEGMENTED_RATIO: core::ops::RangeInclusive<f64> = 0.9..=1.6;
-/// The state at which the spread of methods is taken: 120 cfm in clean 4 in duct.
-const TYPICAL_REYNOLDS: f64 = 4.3e4;
-const TYPICAL_FRICTION: f64 = 0.025;
-
 /// A turn or a ratio this close to one of the limits here lies on it: drawing a plan and turning
 /// inches into metres leave dust in the last digits.
 const DUST: f64 = 1e-6;
@@ -40,6 +36,8 @@ pub enum ElbowLaw {
         /// tangents), over the diameter: no elbow loses less than that straight would.
         replaced: f64,
     },
+    /// A smooth elbow by another published method.
+    ByMethod(MethodLaw),
     /// A segmented elbow: a K of its own for r/D 1, turned to another radius by the ratio of
     /// Rennels' values, plus the friction of its arc.
     Segmented {
@@ -153,6 +151,7 @@ impl ElbowLaw {
                 let rest = scale * bend.at(f).min(mitre * factor);
                 quarters.count * quarter + rest + f * replaced
             }
+            Self::ByMethod(law) => law.loss_coefficient(f, reynolds),
             Self::Segmented {
                 share,
                 at_radius,
@@ -172,36 +171,4 @@ fn segmented_share(degrees: f64) -> f64 {
     } else {
         1.0 + segmented_share(degrees - 90.0)
     }
-}
-
-/// How far the published methods lie from Rennels at this elbow, as factors on its K: the least and
-/// the greatest of Rennels, Ito (from 45 deg and r/D 1) and Idelchik, taken at 120 cfm in clean
-/// 4 in duct. The band of a smooth elbow.
-///
-/// ```
-/// use elbowroom::{duct::elbow::spread_of_methods, units::Angle};
-/// let (low, high) = spread_of_methods(Angle::from_degrees(90.0), 1.0);
-/// assert!(low <= 1.0 && high >= 1.0);
-/// ```
-pub fn spread_of_methods(angle: Angle, radius_ratio: f64) -> (f64, f64) {
-    let ratio = radius_ratio.max(TIGHTEST_RATIO);
-    let (law, _) = ElbowLaw::smooth(angle, ratio);
-    let likely = law.loss_coefficient(
-        TYPICAL_FRICTION,
-        TYPICAL_REYNOLDS,
-        segmented_elbow::K_90.likely,
-    );
-    if likely <= 0.0 {
-        return (1.0, 1.0);
-    }
-    let by_ito =
-        (angle.degrees() >= 45.0 && ratio >= 1.0).then(|| ito(angle, ratio, TYPICAL_REYNOLDS));
-    let others = [Some(idelchik(angle, ratio).at(TYPICAL_FRICTION)), by_ito];
-    others
-        .iter()
-        .flatten()
-        .map(|k| k / likely)
-        .fold((1.0, 1.0), |(low, high), factor| {
-            (factor.min(low), factor.max(high))
-        })
 }

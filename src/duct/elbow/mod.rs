@@ -4,12 +4,16 @@ mod idelchik;
 mod ito;
 mod law;
 mod linear;
+mod method;
+mod miller;
 mod mitre;
 mod rennels;
 
 pub use idelchik::idelchik;
 pub use ito::ito;
-pub use law::{ElbowLaw, TightQuarters, spread_of_methods};
+pub use law::{ElbowLaw, TightQuarters};
 pub use linear::LinearInFriction;
+pub use method::{Method, MethodLaw, side_by_side, spread_of_methods};
+pub use miller::Miller;
 pub use mitre::{mitre, mitre_reynolds_factor};
 pub use rennels::{RENNELS_SOURCE, rennels};

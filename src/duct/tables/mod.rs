@@ -5,6 +5,7 @@ pub mod blower;
 pub mod close_elbows;
 pub mod flexible_duct;
 pub mod make_up_air;
+pub mod miller_bend;
 pub mod mitre_reynolds;
 pub mod rigid_duct;
 pub mod segmented_elbow;

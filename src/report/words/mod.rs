@@ -6,7 +6,7 @@ mod label;
 
 pub use label::{ActionName, Caution, Label, Refusal};
 
-use crate::plan::{FileError, Flow, RuleSetId};
+use crate::plan::{BendMethod, FileError, Flow, RuleSetId};
 use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
@@ -61,6 +61,13 @@ pub enum Message<'a> {
     Flow(&'a Flow),
     /// A source's standing.
     Standing(Standing),
+    /// A method for smooth elbows and its K at an elbow; none where it does not cover it.
+    BendMethod {
+        /// The method.
+        method: BendMethod,
+        /// Its K.
+        k: Option<f64>,
+    },
     /// Where a value stands against its source's range.
     Reach(Reach),
     /// The 10th to 90th percentile of a figure, both as shown.

@@ -4,7 +4,7 @@ mod fixed;
 mod trouble;
 
 use super::{Label, Message};
-use crate::plan::{Duct, ElbowKind, Flow, RuleSetId, TerminationKind};
+use crate::plan::{BendMethod, Duct, ElbowKind, Flow, RuleSetId, TerminationKind};
 use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
@@ -37,6 +37,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             format!("Stated airflow, {}", units.airflow(*airflow))
         }
         Message::Standing(standing) => self::standing(standing).to_owned(),
+        Message::BendMethod { method, k } => bend_method(method, k),
         Message::Reach(reach) => self::reach(reach).to_owned(),
         Message::Band { low, high } => format!("{low} to {high}"),
         Message::NewTotals {
@@ -237,6 +238,19 @@ fn code_length(units: UnitSystem, length: Length, limit: Length, margin: Length)
         units.length(limit),
         units.length(margin)
     )
+}
+
+fn bend_method(method: BendMethod, k: Option<f64>) -> String {
+    let name = match method {
+        BendMethod::Rennels => "Rennels & Hudson",
+        BendMethod::Miller => "Miller",
+        BendMethod::Ito => "Ito",
+        BendMethod::Idelchik => "Idelchik",
+    };
+    match k {
+        Some(k) => format!("{name}: K {k:.2}"),
+        None => format!("{name}: does not cover this elbow"),
+    }
 }
 
 fn standing(standing: Standing) -> &'static str {
