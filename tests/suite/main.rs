@@ -21,6 +21,7 @@ mod sobol;
 
 mod operating;
 mod runs;
+mod worked_examples;
 
 mod random_plan;
 
