@@ -78,6 +78,8 @@ impl Sheet {
                     .set("fill", look.fill)
                     .set("stroke", look.stroke)
                     .set("stroke-width", look.width)
+                    .set("stroke-dasharray", look.dashes)
+                    .set("stroke-opacity", look.opacity)
                     .set("stroke-linejoin", "round"),
             ),
             Shape::Circle { centre, radius } => {
@@ -149,6 +151,8 @@ struct Look {
     fill: String,
     stroke: String,
     width: f64,
+    dashes: &'static str,
+    opacity: f64,
 }
 
 impl Look {
@@ -165,6 +169,10 @@ impl Look {
             Role::Dryer => ("none".to_owned(), INK.to_owned(), HAIRLINE),
             Role::Casing => ("none".to_owned(), INK.to_owned(), to_scale),
             Role::Bore => ("none".to_owned(), "#ffffff".to_owned(), to_scale),
+            Role::Flat | Role::Concealed | Role::Corrugation => {
+                ("none".to_owned(), INK.to_owned(), to_scale)
+            }
+            Role::Blockage => ("none".to_owned(), INK.to_owned(), 4.0 * HAIRLINE),
             Role::Core => (
                 "none".to_owned(),
                 cividis(mark.weight).to_string(),
@@ -174,10 +182,18 @@ impl Look {
                 ("none".to_owned(), "none".to_owned(), HAIRLINE)
             }
         };
+        let (dashes, opacity) = match &mark.role {
+            Role::Corrugation => ("0.4 0.8", 0.5),
+            Role::Concealed => ("2.5 1.5", 0.25),
+            Role::Flat => ("none", 0.15),
+            _ => ("none", 1.0),
+        };
         Self {
             fill,
             stroke,
             width,
+            dashes,
+            opacity,
         }
     }
 }

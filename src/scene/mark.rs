@@ -41,6 +41,14 @@ pub enum Role {
     Bore,
     /// The duct's core, coloured and widened by its weight.
     Core,
+    /// The folds of flexible duct.
+    Corrugation,
+    /// Flat rectangular duct, wider than the run.
+    Flat,
+    /// A stretch that is concealed or only estimated.
+    Concealed,
+    /// A blockage.
+    Blockage,
     /// A length or a name.
     Label,
     /// The rank of one of the costliest elements.

@@ -3,6 +3,7 @@
 //!
 //! Knows neither the page nor paper.
 
+mod leg_marks;
 mod mark;
 mod ramp;
 mod room;

@@ -1,12 +1,12 @@
 //! The run: casing and core of each piece, lengths, ranks and handles.
 
-use super::{Mark, Role, Shape, Step, Text};
+use super::{Mark, Role, Shape, Step, Text, leg_marks};
 use crate::plan::{Bend, ElementId, Heading, NodeId, Part, Piece, PieceKind, Plan, Point, RunPath};
 use crate::system::{Ledger, LedgerRow};
 use crate::units::Length;
 
 /// How many of the costliest elements carry their rank.
-const RANKED: usize = 3;
+pub(super) const RANKED: usize = 3;
 /// Width of the core as a share of the duct, for no loss and for the greatest.
 const CORE_WIDTH: (f64, f64) = (0.2, 0.7);
 /// Width of the duct's inside as drawn, as a share of the duct.
@@ -48,8 +48,12 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
     marks.append(&mut casings);
     marks.append(&mut bores);
     marks.append(&mut drawing.cores);
+    leg_marks::draw(plan, path, marks);
     lengths(plan, path, marks);
     marks.append(&mut drawing.notes);
+    if let Some(ledger) = ledger {
+        leg_marks::ranks(plan, path, ledger, marks);
+    }
     handles(plan, marks);
 }
 

@@ -4,6 +4,8 @@ use super::air_panel::AirPanel;
 use super::code_panel::CodePanel;
 use super::drawing::Drawing;
 use super::header::Header;
+use super::keep::{self, Opening};
+use super::keep_view::KeepNotice;
 use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
@@ -15,24 +17,29 @@ use crate::report::words::{Caution, Label, Message};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-/// Puts the page in place of the loading text.
+/// Puts the page in place of the loading text, once it is known what was kept.
 pub fn start() {
     panic_report::install();
+    keep::open_then(show);
+}
+
+fn show(opening: Opening) {
     let root = document()
         .get_element_by_id("app")
         .and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok());
     if let Some(root) = root {
         root.set_inner_html("");
-        mount_to(root, App).forget();
+        mount_to(root, move || view! { <App opening/> }).forget();
     }
 }
 
 #[component]
-fn App() -> impl IntoView {
-    let store = Store::new();
+fn App(opening: Opening) -> impl IntoView {
+    let store = Store::new(opening);
     provide_context(store);
     view! {
         <Header/>
+        <KeepNotice/>
         <Trouble/>
         <div class="sheet">
             <div class="sheet-drawing">

@@ -57,7 +57,7 @@ pub(super) fn save_drawing(store: Store) {
 }
 
 /// A file name of plain letters from the job's title.
-fn file_name(title: &str, ending: &str) -> String {
+pub(super) fn file_name(title: &str, ending: &str) -> String {
     const LONGEST: usize = 60;
     let plain: String = title
         .chars()
@@ -84,7 +84,8 @@ fn file_name(title: &str, ending: &str) -> String {
     format!("{plain}.{ending}")
 }
 
-fn hand_out(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
+/// Hands a file to the browser's downloads.
+pub(super) fn hand_out(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     let parts = js_sys::Array::of1(&JsValue::from_str(text));

@@ -1,6 +1,7 @@
 //! The head of the sheet: the job's name, files, undo and units.
 
 use super::files;
+use super::keep_view::KeepWord;
 use super::store::{Store, label_text, the_example};
 use crate::editor::Action;
 use crate::plan::blank;
@@ -24,6 +25,7 @@ pub(super) fn Header() -> impl IntoView {
                 <h1>{label_text(Label::ProgramName)}</h1>
                 <p class="head-job">{move || store.plan.with(|plan| plan.title.clone())}</p>
                 <p class="fine">{move || store.plan.with(|plan| plan.note.clone())}</p>
+                <KeepWord/>
             </div>
             <div class="head-tools">
                 <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>

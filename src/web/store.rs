@@ -1,6 +1,7 @@
 //! The page's one store: the editor's state, what is worked out from it, and the way to act.
 
 use super::band_client::{self, Banded};
+use super::keep::{Keeper, Opening};
 use crate::editor::{self, Action, State, update};
 use crate::plan::{ElementId, Plan, example};
 use crate::report::words::{Label, Language, Message, say};
@@ -64,12 +65,15 @@ pub(super) struct Store {
     pub announcement: RwSignal<String>,
     /// What went wrong last; empty for nothing.
     pub trouble: RwSignal<String>,
+    /// Keeps the open job in the browser.
+    pub keeper: Keeper,
 }
 
 impl Store {
-    /// A store that shows the example.
-    pub fn new() -> Self {
-        let state = RwSignal::new(State::new(the_example()));
+    /// A store that shows the kept job, or else the example.
+    pub fn new(mut opening: Opening) -> Self {
+        let plan = opening.plan.take();
+        let state = RwSignal::new(State::new(plan.unwrap_or_else(the_example)));
         let plan = Memo::new(move |_| state.with(|state| Version(Arc::clone(&state.plan))));
         let results = Memo::new(move |_| Version(Arc::new(work_out(&plan.get()))));
         let units = Memo::new(move |_| state.with(|state| state.units));
@@ -93,6 +97,7 @@ impl Store {
             banded,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
+            keeper: Keeper::new(opening),
         }
     }
 
@@ -104,7 +109,8 @@ impl Store {
             .unwrap_or_default();
         for effect in effects {
             match effect {
-                editor::Effect::Announce(_) => {
+                editor::Effect::Announce(name) => {
+                    self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
                     self.announcement.set(self.new_totals());
                 }
@@ -125,6 +131,11 @@ impl Store {
     /// Looks at the state once.
     pub fn with_state_now<T>(self, look: impl FnOnce(&State) -> T) -> T {
         self.state.with_untracked(look)
+    }
+
+    /// The plan as it is now.
+    pub fn plan_now(self) -> Arc<Plan> {
+        self.with_state_now(|state| Arc::clone(&state.plan))
     }
 
     /// A message in the page's language and units.

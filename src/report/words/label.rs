@@ -131,6 +131,20 @@ pub enum Label {
     LegendLow,
     LegendHigh,
     ShareOfLoss,
+    KeepUntouched,
+    KeepSaving,
+    KeepSaved,
+    KeepNotKept,
+    KeepRefused,
+    KeepNoAnswer,
+    KeepFull,
+    KeepFailed,
+    KeepElsewhere,
+    KeepUnreadable,
+    KeepNoRecord,
+    KeepUnreadableStays,
+    KeepDownloadStored,
+    KeepInstead,
 }
 
 /// A step that can be undone, as the undo button names it.

@@ -148,6 +148,39 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::LegendLow => "little",
         Label::LegendHigh => "most",
         Label::ShareOfLoss => "share of the loss",
+        Label::KeepUntouched => "Kept in this browser once you change it",
+        Label::KeepSaving => "Saving",
+        Label::KeepSaved => "Saved in this browser",
+        Label::KeepNotKept => "Changes are not kept",
+        Label::KeepRefused => {
+            "This browser lets the page store nothing, as in a private window: changes are not kept \
+             once the page is closed. Save a file to keep them."
+        }
+        Label::KeepNoAnswer => {
+            "This browser's storage does not answer, so changes are not kept. Close other tabs of \
+             this page and reload it, or save a file."
+        }
+        Label::KeepFull => {
+            "This browser's storage is full, so the last changes are not kept. Save a file, or make \
+             room: the next change tries again."
+        }
+        Label::KeepFailed => {
+            "This browser could not store the last changes, so they are not kept. Save a file; the \
+             next change tries again."
+        }
+        Label::KeepElsewhere => {
+            "This browser holds another plan than this page went on from: another tab may have saved \
+             it. So that it is not lost, changes here are not kept. Save a file, reload to open the \
+             other plan, or keep this one instead."
+        }
+        Label::KeepUnreadable => "The plan that this browser holds could not be read.",
+        Label::KeepNoRecord => "It is not what this page stores.",
+        Label::KeepUnreadableStays => {
+            "It is left as it is, and the example is open. Changes are not kept until this plan \
+             takes its place."
+        }
+        Label::KeepDownloadStored => "Download what is stored",
+        Label::KeepInstead => "Keep this plan instead",
     }
 }
 

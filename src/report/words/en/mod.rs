@@ -199,8 +199,8 @@ fn verdict(verdict: Verdict) -> &'static str {
 fn doubt(doubt: Doubt) -> &'static str {
     match doubt {
         Doubt::RadiusBelowTable => {
-            "An elbow's radius is under 4 in, for which the table has no row: its deduction is at \
-             least the 4 in row's."
+            "An elbow's radius is under 4 in, or it has none: the table has no row for it, and its \
+             deduction is at least the 4 in row's 5 ft."
         }
         Doubt::DiameterNotInTable => "The table is for 4 in duct only.",
         Doubt::FlexibleInRun => {

@@ -1,0 +1,133 @@
+//! What a leg is made of and what is known of it: corrugation, concealment, a blockage.
+
+use super::run::RANKED;
+use super::{Mark, Role, Shape, Step, Text};
+use crate::plan::{Duct, ElementId, Heading, NodeId, Part, PieceKind, Plan, Point, RunPath};
+use crate::system::{Ledger, LedgerRow};
+use crate::units::Length;
+
+/// Where along a leg its blockage is drawn: clear of the length and of the place for a new bend.
+const BLOCKAGE_PLACE: f64 = 0.28;
+
+pub(super) fn draw(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
+    for piece in &path.pieces {
+        let (PieceKind::Straight { ends, duct, .. }, Part::Leg) = (&piece.kind, piece.id.part)
+        else {
+            continue;
+        };
+        let NodeId::Point(point) = &piece.id.node else {
+            continue;
+        };
+        let Some(index) = plan.run.index_of(point) else {
+            continue;
+        };
+        let leg = plan.run.points[index].leg;
+        let width = plan.run.diameter;
+        let node = &piece.id.node;
+        let mut add = |name: &str, role: Role, shape: Shape, width: Length, part: Part| {
+            marks.push(Mark {
+                id: format!("{name}:{}", piece.id),
+                role,
+                shape,
+                width,
+                weight: 0.0,
+                element: Some(ElementId::new(node, part)),
+            });
+        };
+        let line = Shape::Path(vec![Step::Move(ends.0), Step::Line(ends.1)]);
+        if duct.is_flexible() {
+            add(
+                "corrugation",
+                Role::Corrugation,
+                line.clone(),
+                width,
+                Part::Leg,
+            );
+        }
+        if matches!(duct, Duct::FlatRectangular { .. }) {
+            add("flat", Role::Flat, line.clone(), width * 1.4, Part::Leg);
+        }
+        if leg.estimate.is_some() || leg.concealed.is_some() {
+            let part = if leg.concealed.is_some() {
+                Part::ConcealedElbows
+            } else {
+                Part::Leg
+            };
+            add("concealed", Role::Concealed, line, width * 1.7, part);
+        }
+        if leg.blockage_free_area.is_some()
+            && let Some(cross) = cross(*ends, width)
+        {
+            add(
+                "blockage",
+                Role::Blockage,
+                cross,
+                Length::ZERO,
+                Part::Blockage,
+            );
+        }
+    }
+}
+
+/// The ranks of costly elements that are no piece of the path: a blockage, a change of area, concealed
+/// elbows, the room's opening.
+pub(super) fn ranks(plan: &Plan, path: &RunPath, ledger: &Ledger, marks: &mut Vec<Mark>) {
+    for row in ledger.rows.iter().filter(|row| row.rank <= RANKED) {
+        if let Some((at, aside)) = place(plan, path, row) {
+            let id = &row.element.id;
+            marks.push(Mark {
+                id: format!("rank:{id}"),
+                role: Role::Rank,
+                shape: Shape::Text {
+                    at,
+                    aside,
+                    text: Text::Rank(row.rank),
+                },
+                width: Length::ZERO,
+                weight: 0.0,
+                element: Some(id.clone()),
+            });
+        }
+    }
+}
+
+fn place(plan: &Plan, path: &RunPath, row: &LedgerRow) -> Option<(Point, Option<Heading>)> {
+    let id = &row.element.id;
+    if id.part == Part::MakeUpAir {
+        let front = plan.dryer.outlet_heading().back();
+        let at = plan.dryer.centre().toward(front, plan.dryer.depth / 2.0);
+        return Some((at, Some(front)));
+    }
+    let share = match id.part {
+        Part::Blockage => BLOCKAGE_PLACE,
+        Part::AreaChange => 0.0,
+        Part::ConcealedElbows => 1.0 - BLOCKAGE_PLACE,
+        _ => return None,
+    };
+    let leg = ElementId::new(&id.node, Part::Leg);
+    let piece = path.pieces.iter().find(|piece| piece.id == leg)?;
+    let PieceKind::Straight {
+        ends: (from, to), ..
+    } = &piece.kind
+    else {
+        return None;
+    };
+    let along = from.heading_to(*to)?;
+    let at = from.toward(along, from.distance(*to) * share);
+    Some((at, Some(along.right().back())))
+}
+
+/// A cross over the duct.
+fn cross((from, to): (Point, Point), width: Length) -> Option<Shape> {
+    let along = from.heading_to(to)?;
+    let side = along.right();
+    let middle = from.toward(along, from.distance(to) * BLOCKAGE_PLACE);
+    let reach = width * 0.6;
+    let corner = |ahead: Length, aside: Length| middle.toward(along, ahead).toward(side, aside);
+    Some(Shape::Path(vec![
+        Step::Move(corner(-reach, -reach)),
+        Step::Line(corner(reach, reach)),
+        Step::Move(corner(reach, -reach)),
+        Step::Line(corner(-reach, reach)),
+    ]))
+}

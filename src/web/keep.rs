@@ -1,0 +1,286 @@
+//! The open job is kept in the browser: it opens with the page, and each committed change is stored
+//! at once. One write is under way at a time, and the newest plan waits.
+
+use super::files::file_name;
+use super::keep_store::{Fault, JobStore, Over, Record, Stored};
+use super::store::the_example;
+use crate::plan::{FileError, Plan, read, write};
+use crate::report::words::ActionName;
+use leptos::prelude::*;
+use serde::Serialize;
+use std::cell::Cell;
+use std::rc::Rc;
+use std::sync::Arc;
+use std::time::Duration;
+use wasm_bindgen_futures::spawn_local;
+
+/// The event with which `boot.js` learns what it can hand out once the program is dead.
+const KEPT_EVENT: &str = "elbowroom-kept";
+/// A storage that has not answered after this is not waited for.
+const LONGEST_WAIT: Duration = Duration::from_secs(5);
+
+/// Where the open job stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Progress {
+    /// All that was committed is on the disk.
+    Saved,
+    /// A change is on its way to the disk.
+    Saving,
+    /// The last change is not on the disk.
+    NotKept(NotKept),
+}
+
+/// Why changes are not kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum NotKept {
+    /// The browser lets nothing be stored.
+    Refused,
+    /// The storage does not answer.
+    NoAnswer,
+    /// The storage has no room left.
+    Full,
+    /// The storage failed in another way.
+    Failed,
+    /// Another plan is stored than the one that the page knows of.
+    Elsewhere,
+    /// What is stored could not be read, and stays.
+    Unreadable,
+}
+
+/// What was stored and could not be read.
+#[derive(Debug, Clone)]
+pub(super) struct Unreadable {
+    /// What is stored, as text.
+    pub text: String,
+    /// What is wrong with it; none where it is no record of this page at all.
+    pub error: Option<FileError>,
+}
+
+/// What the page opens with.
+#[derive(Default)]
+pub(super) struct Opening {
+    /// The stored plan.
+    pub plan: Option<Plan>,
+    store: Option<JobStore>,
+    known: Option<Record>,
+    not_kept: Option<NotKept>,
+    unreadable: Option<Unreadable>,
+}
+
+/// Calls `show` once with what is stored, or without it where the storage does not answer.
+pub(super) fn open_then(show: impl FnOnce(Opening) + 'static) {
+    let show = Rc::new(Cell::new(Some(show)));
+    let late = Rc::clone(&show);
+    let no_answer = move || {
+        if let Some(show) = late.take() {
+            show(Opening {
+                not_kept: Some(NotKept::NoAnswer),
+                ..Opening::default()
+            });
+        }
+    };
+    set_timeout(no_answer, LONGEST_WAIT);
+    spawn_local(async move {
+        let opening = opening().await;
+        if let Some(show) = show.take() {
+            // Before anything of it is drawn: should that fail, the plan can still be had as a file.
+            if let (Some(plan), Some(record)) = (&opening.plan, &opening.known) {
+                tell_kept(plan, &record.text);
+            }
+            show(opening);
+        }
+    });
+}
+
+async fn opening() -> Opening {
+    let mut opening = Opening::default();
+    let stored = match JobStore::open().await {
+        Ok(store) => {
+            let stored = store.read().await;
+            opening.store = Some(store);
+            stored
+        }
+        Err(fault) => Err(fault),
+    };
+    let (text, error) = match stored {
+        Ok(Stored::Nothing) => return opening,
+        Err(fault) => {
+            opening.not_kept = Some(NotKept::from(fault));
+            return opening;
+        }
+        Ok(Stored::Foreign(text)) => (text, None),
+        Ok(Stored::Job(record)) => match read(record.text.as_bytes()) {
+            Ok(plan) => {
+                opening.plan = Some(plan);
+                opening.known = Some(record);
+                return opening;
+            }
+            Err(error) => (record.text, Some(error)),
+        },
+    };
+    opening.not_kept = Some(NotKept::Unreadable);
+    opening.unreadable = Some(Unreadable { text, error });
+    opening
+}
+
+/// Keeps the open job.
+#[derive(Clone, Copy)]
+pub(super) struct Keeper {
+    /// Where the open job stands.
+    pub progress: RwSignal<Progress>,
+    /// Whether the example is open and nobody changed it: no job, so nothing to keep.
+    pub untouched: RwSignal<bool>,
+    /// What was stored when the page opened and could not be read, until a plan takes its place.
+    pub unreadable: RwSignal<Option<Unreadable>>,
+    desk: StoredValue<Desk, LocalStorage>,
+}
+
+struct Desk {
+    store: Option<JobStore>,
+    over: Over,
+    under_way: bool,
+    waiting: Option<Arc<Plan>>,
+}
+
+impl Keeper {
+    /// Goes on from what the page opened with.
+    pub fn new(opening: Opening) -> Self {
+        let progress = opening.not_kept.map_or(Progress::Saved, Progress::NotKept);
+        Self {
+            progress: RwSignal::new(progress),
+            untouched: RwSignal::new(opening.known.is_none()),
+            unreadable: RwSignal::new(opening.unreadable),
+            desk: StoredValue::new_local(Desk {
+                store: opening.store,
+                over: Over::Only(opening.known.map_or(Stored::Nothing, Stored::Job)),
+                under_way: false,
+                waiting: None,
+            }),
+        }
+    }
+
+    /// Stores `plan` after the step called `name`, unless it is the example that was only opened.
+    pub fn keep(self, name: ActionName, plan: Arc<Plan>) {
+        let untouched = name == ActionName::OpenPlan && *plan == the_example();
+        self.untouched.set(untouched);
+        if !untouched {
+            self.put_in_line(plan);
+        }
+    }
+
+    /// Stores `plan` in place of whatever is stored.
+    pub fn keep_instead(self, plan: Arc<Plan>) {
+        self.desk.update_value(|desk| desk.over = Over::Anything);
+        self.untouched.set(false);
+        self.put_in_line(plan);
+    }
+
+    fn put_in_line(self, plan: Arc<Plan>) {
+        let idle = self.desk.try_update_value(|desk| {
+            desk.waiting = Some(plan);
+            !core::mem::replace(&mut desk.under_way, true)
+        });
+        if idle == Some(true) {
+            spawn_local(self.save_in_turn());
+        }
+    }
+
+    async fn save_in_turn(self) {
+        while let Some(plan) = self.next_in_line() {
+            // What is not kept stays said until it is.
+            if self.progress.get_untracked() == Progress::Saved {
+                self.progress.set(Progress::Saving);
+            }
+            let no_answer = move || self.progress.set(Progress::NotKept(NotKept::NoAnswer));
+            let slow = set_timeout_with_handle(no_answer, LONGEST_WAIT);
+            let saved = self.save(&plan).await;
+            if let Ok(slow) = slow {
+                slow.clear();
+            }
+            self.progress.set(match saved {
+                Ok(()) => Progress::Saved,
+                Err(fault) => Progress::NotKept(self.not_kept(fault)),
+            });
+        }
+    }
+
+    fn next_in_line(self) -> Option<Arc<Plan>> {
+        let next = |desk: &mut Desk| {
+            let next = desk.waiting.take();
+            desk.under_way = next.is_some();
+            next
+        };
+        self.desk.try_update_value(next).flatten()
+    }
+
+    async fn save(self, plan: &Plan) -> Result<(), Fault> {
+        let record = Record {
+            text: write(plan),
+            stored_at_ms: js_sys::Date::now(),
+        };
+        let mut saved = self.try_to_save(&record).await;
+        if saved == Err(Fault::Failed) {
+            // A connection can end under the page, as when its data are cleared: a new one tells.
+            saved = self.try_to_save(&record).await;
+        }
+        saved?;
+        tell_kept(plan, &record.text);
+        self.unreadable.set(None);
+        self.desk
+            .update_value(|desk| desk.over = Over::Only(Stored::Job(record)));
+        Ok(())
+    }
+
+    async fn try_to_save(self, record: &Record) -> Result<(), Fault> {
+        let at_hand = self
+            .desk
+            .try_update_value(|desk| (desk.store.take(), desk.over.clone()));
+        let (store, over) = at_hand.ok_or(Fault::Failed)?;
+        let store = match store {
+            Some(store) => store,
+            None => JobStore::open().await?,
+        };
+        // After a fault the next attempt opens the storage anew.
+        store.write(&over, record).await?;
+        self.desk.update_value(|desk| desk.store = Some(store));
+        Ok(())
+    }
+
+    fn not_kept(self, fault: Fault) -> NotKept {
+        match NotKept::from(fault) {
+            NotKept::Elsewhere if self.unreadable.with_untracked(Option::is_some) => {
+                NotKept::Unreadable
+            }
+            other => other,
+        }
+    }
+}
+
+impl From<Fault> for NotKept {
+    fn from(fault: Fault) -> Self {
+        match fault {
+            Fault::Refused => Self::Refused,
+            Fault::Full => Self::Full,
+            Fault::Occupied => Self::Elsewhere,
+            Fault::Failed => Self::Failed,
+        }
+    }
+}
+
+/// Hands the stored file to the loader, which outlives the program.
+fn tell_kept(plan: &Plan, text: &str) {
+    #[derive(Serialize)]
+    struct Kept<'a> {
+        name: &'a str,
+        text: &'a str,
+    }
+    let name = file_name(&plan.title, "json");
+    let options = web_sys::CustomEventInit::new();
+    if let Ok(detail) = serde_wasm_bindgen::to_value(&Kept { name: &name, text }) {
+        options.set_detail(&detail);
+        if let Ok(event) = web_sys::CustomEvent::new_with_event_init_dict(KEPT_EVENT, &options) {
+            // The loader listens for as long as the page lives.
+            let _ = window().dispatch_event(&event);
+        }
+    }
+}

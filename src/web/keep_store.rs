@@ -1,0 +1,178 @@
+//! The browser's own storage: one record, the open job. Inside a transaction nothing but the storage
+//! is awaited, since a transaction ends once it is left idle.
+
+use idb::{Database, DatabaseEvent, Error, Factory, ObjectStoreParams, Transaction};
+use idb::{TransactionMode, TransactionResult};
+use js_sys::{Array, Function, Object, Reflect};
+use serde::{Deserialize, Serialize};
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{DomException, IdbDatabase, IdbTransaction};
+
+const DATABASE: &str = "elbowroom";
+const VERSION: u32 = 1;
+const STORE: &str = "job";
+const KEY: &str = "open";
+
+/// The open job as it is stored.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(super) struct Record {
+    /// The plan's file.
+    pub text: String,
+    /// When it was stored, ms since the start of 1970.
+    pub stored_at_ms: f64,
+}
+
+/// What is stored.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Stored {
+    /// Nothing.
+    Nothing,
+    /// A job.
+    Job(Record),
+    /// Something that is no record of this page, as text.
+    Foreign(String),
+}
+
+/// What may be written over.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Over {
+    /// Only this; anything else was stored by another tab and stays.
+    Only(Stored),
+    /// Whatever is there.
+    Anything,
+}
+
+/// Why the storage did not do as asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Fault {
+    /// It lets nobody in.
+    Refused,
+    /// It has no room left.
+    Full,
+    /// What is there may not be written over.
+    Occupied,
+    /// Anything else.
+    Failed,
+}
+
+impl From<Error> for Fault {
+    fn from(error: Error) -> Self {
+        let exception = match error {
+            Error::DomException(exception) => Some(exception),
+            Error::UpdateFailed(thrown)
+            | Error::TransactionOpenFailed(thrown)
+            | Error::TransactionCommitError(thrown) => thrown.dyn_into().ok(),
+            _ => None,
+        };
+        Self::of(exception.as_ref())
+    }
+}
+
+impl Fault {
+    fn of(exception: Option<&DomException>) -> Self {
+        match exception {
+            Some(exception) if exception.name() == "QuotaExceededError" => Self::Full,
+            _ => Self::Failed,
+        }
+    }
+}
+
+/// The storage, open.
+pub(super) struct JobStore(IdbDatabase);
+
+impl Drop for JobStore {
+    fn drop(&mut self) {
+        // A connection left open would hold up whoever wants to delete or change the storage.
+        self.0.close();
+    }
+}
+
+impl JobStore {
+    /// Opens the storage, and makes its one store where there is none yet.
+    pub async fn open() -> Result<Self, Fault> {
+        let refused = |error: Error| match Fault::from(error) {
+            Fault::Full => Fault::Full,
+            _ => Fault::Refused,
+        };
+        let factory = Factory::new().map_err(refused)?;
+        let mut request = factory.open(DATABASE, Some(VERSION)).map_err(refused)?;
+        request.on_upgrade_needed(|event| {
+            if let Ok(database) = event.database() {
+                // Without its store every transaction fails, and the page says so.
+                let _ = database.create_object_store(STORE, ObjectStoreParams::new());
+            }
+        });
+        Ok(Self(request.await.map_err(refused)?.into()))
+    }
+
+    /// What is stored now.
+    pub async fn read(&self) -> Result<Stored, Fault> {
+        let database = Database::from(self.0.clone());
+        let transaction = database.transaction(&[STORE], TransactionMode::ReadOnly)?;
+        stored(&transaction).await
+    }
+
+    /// Stores `record`; done once it is on the disk.
+    pub async fn write(&self, over: &Over, record: &Record) -> Result<(), Fault> {
+        let raw = self.strict_transaction()?;
+        let transaction = Transaction::from(raw.clone());
+        if !over.allows(&stored(&transaction).await?, record) {
+            return Err(Fault::Occupied);
+        }
+        let value = serde_wasm_bindgen::to_value(record).map_err(|_| Fault::Failed)?;
+        let store = transaction.object_store(STORE)?;
+        store.put(&value, Some(&JsValue::from_str(KEY)))?.await?;
+        match transaction.commit()?.await {
+            Ok(TransactionResult::Committed) => Ok(()),
+            Ok(TransactionResult::Aborted) | Err(_) => Err(Fault::of(raw.error().as_ref())),
+        }
+    }
+
+    /// A transaction that is done only once its data are on the disk. The bindings know no such
+    /// option, so the browser's method is called by its name.
+    fn strict_transaction(&self) -> Result<IdbTransaction, Fault> {
+        let begin = || -> Result<IdbTransaction, JsValue> {
+            let options = Object::new();
+            Reflect::set(&options, &"durability".into(), &"strict".into())?;
+            let method: Function = Reflect::get(&self.0, &"transaction".into())?.dyn_into()?;
+            let stores = Array::of1(&STORE.into());
+            method
+                .call3(&self.0, &stores, &"readwrite".into(), &options)?
+                .dyn_into()
+        };
+        begin().map_err(|thrown| Fault::of(thrown.dyn_ref()))
+    }
+}
+
+impl Over {
+    fn allows(&self, there: &Stored, record: &Record) -> bool {
+        match (there, self) {
+            (Stored::Nothing, _) | (_, Self::Anything) => true,
+            // The same again: an attempt before this one came through, and nobody heard.
+            (Stored::Job(job), _) if job == record => true,
+            (there, Self::Only(known)) => there == known,
+        }
+    }
+}
+
+async fn stored(transaction: &Transaction) -> Result<Stored, Fault> {
+    let store = transaction.object_store(STORE)?;
+    let value = store.get(JsValue::from_str(KEY))?.await?;
+    let Some(value) = value else {
+        return Ok(Stored::Nothing);
+    };
+    Ok(match serde_wasm_bindgen::from_value(value.clone()) {
+        Ok(record) => Stored::Job(record),
+        Err(_) => Stored::Foreign(as_text(&value)),
+    })
+}
+
+/// As much of a foreign value as text can hold.
+fn as_text(value: &JsValue) -> String {
+    value.as_string().unwrap_or_else(|| {
+        js_sys::JSON::stringify(value)
+            .ok()
+            .and_then(|text| text.as_string())
+            .unwrap_or_default()
+    })
+}
