@@ -41,6 +41,9 @@ pub struct Totals {
     /// What the weight of the air adds; a warm riser takes off.
     #[serde(rename = "stack_pa")]
     pub stack: Pressure,
+    /// The house's pressure less the outdoors'; what it is above nought helps the blower.
+    #[serde(rename = "house_pressure_pa")]
+    pub house_pressure: Pressure,
     /// Mean velocity in the duct.
     #[serde(rename = "velocity_m_per_s")]
     pub velocity: Velocity,
@@ -167,6 +170,7 @@ fn totals(assessment: &Assessment) -> Option<Totals> {
         velocity_pressure: at.velocity_pressure,
         loss: at.loss,
         stack: at.stack,
+        house_pressure: run.house_pressure,
         velocity: at.velocity,
         reynolds: at.reynolds,
         friction_factor: at.friction_factor,

@@ -3,8 +3,8 @@
 use super::store::{Results, Store, Version, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
-use crate::report::ElementFigures;
 use crate::report::words::{Label, Message};
+use crate::report::{ElementFigures, Totals};
 use crate::scene::cividis;
 use crate::units::{Length, Pressure};
 use leptos::prelude::*;
@@ -241,6 +241,28 @@ fn SumRow() -> impl IntoView {
                 </td>
                 <td class="figure">{move || units().equivalent_length(deductions()).figure}</td>
             </tr>
+            <Balance label=Label::BalanceDraught pressure=|totals| totals.stack/>
+            <Balance label=Label::BalanceHouse pressure=|totals| -totals.house_pressure/>
+            <Balance label=Label::BalanceVelocityPressure pressure=|totals| -totals.velocity_pressure/>
+            <Balance label=Label::BackPressure pressure=|totals| totals.back_pressure/>
         </tfoot>
+    }
+}
+
+/// One step from the sum of losses to the back pressure that a gauge reads.
+#[component]
+fn Balance(label: Label, pressure: fn(&Totals) -> Pressure) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let figure = move || {
+        let totals = store.results.with(|results| results.figures.totals)?;
+        Some(store.units.get().pressure(pressure(&totals)).figure)
+    };
+    view! {
+        <tr class="balance">
+            <td></td>
+            <th scope="row">{label_text(label)}</th>
+            <td class="figure">{figure}</td>
+            <td colspan="3"></td>
+        </tr>
     }
 }

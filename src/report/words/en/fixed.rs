@@ -59,6 +59,9 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ColumnCodeDeduction => "Code deduction",
         Label::ColumnRank => "Rank",
         Label::ColumnSum => "Whole run",
+        Label::BalanceDraught => "Draught of the rise",
+        Label::BalanceHouse => "House pressure",
+        Label::BalanceVelocityPressure => "Velocity pressure at the outlet",
         Label::Selected => "Selected",
         Label::NothingSelected => {
             "Select a leg, an elbow or the hood on the drawing or in the ledger to change it."
