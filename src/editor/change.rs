@@ -1,14 +1,16 @@
 //! Changes of a plan. Each gives the changed plan or a refusal, and never half of one.
 
 use crate::plan::{
-    Duct, Elbow, ElementId, Field, Fitting, LegState, NodeId, Part, Plan, Point, Riser, RunPoint,
-    ValueError, validate,
+    Duct, Elbow, ElementId, Field, Fitting, Input, LegState, NodeId, Override, Part, Plan, Point,
+    Riser, RunPoint, ValueError, validate,
 };
 use crate::report::words::Refusal;
 use crate::units::Length;
 
 /// A leg shorter than this cannot be built; it keeps two corners from falling on one another.
 const SHORTEST_LEG: Length = Length::from_metres(0.05);
+/// Two lengths that are closer than this are the same.
+const SAME_LENGTH: Length = Length::from_metres(1e-9);
 
 /// The plan after a change, or why there is none.
 pub(super) type Changed = Result<Plan, Refusal>;
@@ -39,7 +41,8 @@ pub(super) fn neighbours(plan: &Plan, node: &NodeId) -> Vec<Point> {
         .collect()
 }
 
-fn checked(plan: Plan) -> Changed {
+/// The plan itself, where every value can be.
+pub(super) fn checked(plan: Plan) -> Changed {
     validate(&plan).map_err(Refusal::Value)?;
     Ok(plan)
 }
@@ -122,6 +125,10 @@ pub(super) fn set_leg_length(plan: &Plan, node: &NodeId, length: Length) -> Chan
     let heading = from.heading_to(to).ok_or(Refusal::LegTooShort)?;
     let by = length - from.distance(to);
     let mut plan = plan.clone();
+    // The coordinates' last digit is no change.
+    if by.abs() < SAME_LENGTH {
+        return Ok(plan);
+    }
     for point in &mut plan.run.points[index..] {
         point.position = point.position.toward(heading, by);
     }
@@ -168,6 +175,18 @@ pub(super) fn set_elbow(plan: &Plan, element: &ElementId, elbow: Elbow) -> Chang
         _ => fitting.elbow = elbow,
     }
     checked(plan)
+}
+
+/// Sets a value in place of the project's own, or with none gives the project's back. The others keep
+/// their order, so that a value set to what it is changes nothing.
+pub(super) fn set_override(plan: &Plan, input: Input, value: Option<Override>) -> Changed {
+    alter(plan, |plan| {
+        let mut sets = plan.overrides.iter();
+        let at = sets.position(|set| set.input == input);
+        plan.overrides.retain(|set| set.input != input);
+        let at = at.unwrap_or(plan.overrides.len());
+        plan.overrides.splice(at..at, value);
+    })
 }
 
 /// Any other change, checked.

@@ -18,9 +18,7 @@ pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
         Action::Select(element) => state.selection = element.filter(|id| exists(state, id)),
         Action::SelectNeighbour { forward } => select_neighbour(state, forward),
         Action::Resize { width, height } => {
-            if width > 0.0 && height > 0.0 {
-                state.view.size = (width, height);
-            }
+            state.view.resize(width, height);
         }
         Action::ShowAll => state.view.show(&Bounds::of(&state.plan)),
         Action::Pan { right, down } => state.view.pan(right, down),
@@ -38,9 +36,13 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
     let (name, changed) = match action {
         Action::Undo | Action::Redo => return step_through_history(state, action == Action::Undo),
         Action::Open(opened) => {
-            let effects = commit(state, ActionName::OpenPlan, Ok(*opened));
-            state.selection = None;
-            state.view.show(&Bounds::of(&state.plan));
+            let opened = change::checked(*opened);
+            let fits = opened.is_ok();
+            let effects = commit(state, ActionName::OpenPlan, opened);
+            if fits {
+                state.selection = None;
+                state.view.show(&Bounds::of(&state.plan));
+            }
             return effects;
         }
         Action::InsertBend { leg, at } => {
@@ -80,10 +82,7 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
         ),
         Action::SetOverride { input, value } => (
             ActionName::SetOverride,
-            change::alter(&plan, |plan| {
-                plan.overrides.retain(|set| set.input != input);
-                plan.overrides.extend(value);
-            }),
+            change::set_override(&plan, input, value),
         ),
         Action::SetBendMethod(method) => (
             ActionName::SetBendMethod,
@@ -180,21 +179,25 @@ fn drag(state: &mut State, to: Point, reach: f64) {
         return;
     };
     let wanted = Point::new(to.x - gesture.grip.0, to.y - gesture.grip.1);
-    let is_new =
-        gesture.name == ActionName::InsertBend && Arc::ptr_eq(&state.plan, &gesture.before);
-    if is_new {
-        // The bend is made with the first move, so a mere press on its place only selects the leg.
-        let middle = middle_of_leg(&state.plan, &gesture.node);
-        let moved = middle.is_some_and(|middle| middle.distance(wanted).metres() > reach / 4.0);
-        let inserted = middle
-            .filter(|_| moved)
-            .and_then(|middle| change::insert_bend(&state.plan, &gesture.node, middle).ok());
-        let Some((plan, node)) = inserted else {
+    if Arc::ptr_eq(&state.plan, &gesture.before) {
+        // A hand is never quite still: a press that hardly moves only selects.
+        let is_new = gesture.name == ActionName::InsertBend;
+        let held = if is_new {
+            middle_of_leg(&state.plan, &gesture.node)
+        } else {
+            position(&state.plan, &gesture.node)
+        };
+        let Some(held) = held.filter(|held| held.distance(wanted).metres() > reach / 4.0) else {
             return;
         };
-        state.plan = Arc::new(plan);
-        state.selection = Some(ElementId::new(&node, Part::Elbow));
-        gesture.node = node;
+        if is_new {
+            let Ok((plan, node)) = change::insert_bend(&state.plan, &gesture.node, held) else {
+                return;
+            };
+            state.plan = Arc::new(plan);
+            state.selection = Some(ElementId::new(&node, Part::Elbow));
+            gesture.node = node;
+        }
     }
     let neighbours = change::neighbours(&state.plan, &gesture.node);
     let settled = snap(wanted, &neighbours, reach, state.units);

@@ -46,6 +46,16 @@ impl View {
         )
     }
 
+    /// Takes the window's new size, px; a size that no screen has is left out.
+    pub fn resize(&mut self, width: f64, height: f64) {
+        /// Far wider than any screen, px.
+        const WIDEST: f64 = 100_000.0;
+        let real = |side: f64| side > 0.0 && side < WIDEST;
+        if real(width) && real(height) {
+            self.size = (width, height);
+        }
+    }
+
     /// Shows all of `bounds`.
     pub fn show(&mut self, bounds: &Bounds) {
         let (width, height) = bounds.size();

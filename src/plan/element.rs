@@ -59,7 +59,8 @@ impl ElementId {
 impl core::fmt::Display for NodeId {
     fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self {
-            Self::Outlet => out.write_str("outlet"),
+            // No point can be called so: ids have letters, digits, - and _ alone.
+            Self::Outlet => out.write_str("@outlet"),
             Self::Point(id) => out.write_str(id),
         }
     }

@@ -5,8 +5,9 @@ use super::mark_view::{GroundMark, ScreenMark};
 use super::pointer::Pointer;
 use super::store::{Store, label_text};
 use crate::editor::Action;
+use crate::plan::ElementId;
 use crate::report::words::Label;
-use crate::scene::{Role, Shape, cividis};
+use crate::scene::{Mark, Role, Shape, cividis};
 use leptos::prelude::*;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -73,26 +74,20 @@ pub(super) fn Drawing() -> impl IntoView {
 #[component]
 fn Marks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
-    let ids = Memo::new(move |_| {
+    let keys = Memo::new(move |_| {
         store.results.with(|results| {
-            let belongs = |id: &&String| {
-                results.marks.get(*id).is_some_and(|mark| {
-                    ground != matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. })
-                })
-            };
-            results
-                .order
-                .iter()
-                .filter(belongs)
-                .cloned()
+            let marks = results.order.iter().filter_map(|id| results.marks.get(id));
+            marks
+                .filter(|mark| ground != matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. }))
+                .map(key)
                 .collect::<Vec<_>>()
         })
     });
     view! {
         <For
-            each=move || ids.get()
+            each=move || keys.get()
             key=Clone::clone
-            children=move |id| {
+            children=move |(id, ..)| {
                 let mark = Memo::new(move |_| {
                     store.results.with(|results| results.marks.get(&id).cloned())
                 });
@@ -104,6 +99,14 @@ fn Marks(ground: bool) -> impl IntoView {
             }
         />
     }
+}
+
+/// What a mark's view is made for once and for all: a mark that keeps its id but changes any of it,
+/// as when another plan is opened, is drawn anew.
+fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
+    let is_circle = matches!(mark.shape, Shape::Circle { .. });
+    let role = role_class(&mark.role);
+    (mark.id.clone(), role, is_circle, mark.element.clone())
 }
 
 /// Tells the editor the canvas's size, now and whenever it changes.

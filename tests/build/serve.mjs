@@ -22,7 +22,8 @@ const TYPES = {
 };
 const COMPRESSED = /\.(css|csv|html|js|json|svg|txt|wasm|webmanifest)$/;
 
-export const built = fileURLToPath(new URL('../../dist/', import.meta.url));
+// A page that was built into another folder is served from there.
+export const built = process.env.ELBOWROOM_BUILT ?? fileURLToPath(new URL('../../dist/', import.meta.url));
 
 /** Serves `folder` on the loopback address below `base` ("/like/this/"); port 0 takes a free one. */
 export async function serve({ folder = built, base = '/', port = 0 }) {

@@ -41,5 +41,9 @@ mod plan_file_faults;
 mod plan_file_fields;
 mod plan_file_random;
 
+mod editor_actions;
+mod editor_model;
+mod editor_promises;
+
 mod rooms;
 mod rust_text;
