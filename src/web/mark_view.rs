@@ -8,8 +8,9 @@ use crate::scene::{Mark, Role, Shape, Step, Text, cividis};
 use leptos::prelude::*;
 use std::fmt::Write;
 
-/// How far a text stands from the line that it names, px.
-const ASIDE: f64 = 18.0;
+/// How far a text stands from the duct that it names, px, and from its centre line at least.
+const ASIDE: f64 = 11.0;
+const LEAST_ASIDE: f64 = 18.0;
 /// A leg shorter than this on the screen, px, shows neither its length nor the place for a new bend
 /// until it is selected.
 const SHORT_LEG: f64 = 52.0;
@@ -175,9 +176,13 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
                 Some(Shape::Text { at, aside, .. }) => (*at, *aside),
                 _ => return String::new(),
             };
-            let (x, y) = store.with_state(|state| state.view.place(at));
+            let (x, y, reach) = store.with_state(|state| {
+                let half = state.plan.run.diameter.metres() / 2.0 / state.view.metres_per_pixel;
+                let (x, y) = state.view.place(at);
+                (x, y, (half + ASIDE).max(LEAST_ASIDE))
+            });
             let (right, down) =
-                aside.map_or((0.0, 0.0), |aside| (aside.x * ASIDE, aside.y * ASIDE));
+                aside.map_or((0.0, 0.0), |aside| (aside.x * reach, aside.y * reach));
             format!("translate({:.2} {:.2})", x + right, y + down)
         })
     };
