@@ -4,7 +4,7 @@
 export PATH := $(or $(XDG_CACHE_HOME),$(HOME)/.cache)/elbowroom/tools/bin:$(PATH)
 export PORT ?= 8080
 
-.PHONY: serve build test proof setup
+.PHONY: serve build test proof bench setup
 
 # The page at http://localhost:8080/elbowroom/
 serve: build
@@ -21,6 +21,10 @@ test:
 # The same checks at their full counts.
 proof:
 	@ELBOWROOM_FULL=1 node tests/build/run_all.mjs
+
+# How fast it is: one table at the end (tests/bench).
+bench: setup build
+	@node tests/bench/run.mjs
 
 setup:
 	@bash tests/build/setup.sh tests

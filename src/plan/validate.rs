@@ -277,24 +277,21 @@ impl Check {
             Duct::Rigid => {}
             Duct::SemiRigid {
                 short_of_full_stretch_percent: percent,
+            } => {
+                let path = format!("{duct}.semi_rigid.short_of_full_stretch_percent");
+                self.value(&path, percent, Field::SHORT_OF_FULL_STRETCH);
             }
-            | Duct::Foil {
+            Duct::Foil {
                 short_of_full_stretch_percent: percent,
             } => {
-                let path = format!("{duct}.short_of_full_stretch_percent");
+                let path = format!("{duct}.foil.short_of_full_stretch_percent");
                 self.value(&path, percent, Field::SHORT_OF_FULL_STRETCH);
             }
             Duct::FlatRectangular { width, depth } => {
-                self.value(
-                    &format!("{duct}.width_m"),
-                    width.metres(),
-                    Field::RECTANGULAR_SIDE,
-                );
-                self.value(
-                    &format!("{duct}.depth_m"),
-                    depth.metres(),
-                    Field::RECTANGULAR_SIDE,
-                );
+                let path = format!("{duct}.flat_rectangular");
+                let (width, depth) = (width.metres(), depth.metres());
+                self.value(&format!("{path}.width_m"), width, Field::RECTANGULAR_SIDE);
+                self.value(&format!("{path}.depth_m"), depth, Field::RECTANGULAR_SIDE);
             }
         }
         let leg = &point.leg;

@@ -209,7 +209,9 @@ fn escaped(text: &str) -> String {
             '"' => inert.push_str("&quot;"),
             '\'' => inert.push_str("&#39;"),
             // Control signs are not allowed in XML at all.
-            letter if letter.is_control() => inert.push(' '),
+            letter if letter.is_control() || matches!(letter, '\u{fffe}' | '\u{ffff}') => {
+                inert.push(' ');
+            }
             letter => inert.push(letter),
         }
     }

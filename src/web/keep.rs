@@ -2,12 +2,11 @@
 //! at once. One write is under way at a time, and the newest plan waits.
 
 use super::files::file_name;
-use super::keep_store::{Fault, JobStore, Over, Record, Stored};
+use super::keep_store::{Fault, JobStore, Over, Record, Stored, object};
 use super::store::the_example;
 use crate::plan::{FileError, Plan, read, write};
 use crate::report::words::ActionName;
 use leptos::prelude::*;
-use serde::Serialize;
 use std::cell::Cell;
 use std::rc::Rc;
 use std::sync::Arc;
@@ -269,18 +268,11 @@ impl From<Fault> for NotKept {
 
 /// Hands the stored file to the loader, which outlives the program.
 fn tell_kept(plan: &Plan, text: &str) {
-    #[derive(Serialize)]
-    struct Kept<'a> {
-        name: &'a str,
-        text: &'a str,
-    }
     let name = file_name(&plan.title, "json");
     let options = web_sys::CustomEventInit::new();
-    if let Ok(detail) = serde_wasm_bindgen::to_value(&Kept { name: &name, text }) {
-        options.set_detail(&detail);
-        if let Ok(event) = web_sys::CustomEvent::new_with_event_init_dict(KEPT_EVENT, &options) {
-            // The loader listens for as long as the page lives.
-            let _ = window().dispatch_event(&event);
-        }
+    options.set_detail(&object([("name", name.into()), ("text", text.into())]));
+    if let Ok(event) = web_sys::CustomEvent::new_with_event_init_dict(KEPT_EVENT, &options) {
+        // The loader listens for as long as the page lives.
+        let _ = window().dispatch_event(&event);
     }
 }

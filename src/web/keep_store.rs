@@ -4,7 +4,6 @@
 use idb::{Database, DatabaseEvent, Error, Factory, ObjectStoreParams, Transaction};
 use idb::{TransactionMode, TransactionResult};
 use js_sys::{Array, Function, Object, Reflect};
-use serde::{Deserialize, Serialize};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, IdbDatabase, IdbTransaction};
 
@@ -12,14 +11,42 @@ const DATABASE: &str = "elbowroom";
 const VERSION: u32 = 1;
 const STORE: &str = "job";
 const KEY: &str = "open";
+/// A record's fields.
+const TEXT: &str = "text";
+const STORED_AT: &str = "stored_at_ms";
 
 /// The open job as it is stored.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Record {
     /// The plan's file.
     pub text: String,
     /// When it was stored, ms since the start of 1970.
     pub stored_at_ms: f64,
+}
+
+impl Record {
+    fn to_value(&self) -> JsValue {
+        let text = JsValue::from_str(&self.text);
+        object([(TEXT, text), (STORED_AT, self.stored_at_ms.into())])
+    }
+
+    fn from_value(value: &JsValue) -> Option<Self> {
+        let field = |name: &str| Reflect::get(value, &name.into()).ok();
+        Some(Self {
+            text: field(TEXT)?.as_string()?,
+            stored_at_ms: field(STORED_AT)?.as_f64()?,
+        })
+    }
+}
+
+/// A plain object with these fields.
+pub(super) fn object<const COUNT: usize>(fields: [(&str, JsValue); COUNT]) -> JsValue {
+    let object = Object::new();
+    for (name, value) in fields {
+        // Nothing forbids a field in an object just made.
+        let _ = Reflect::set(&object, &name.into(), &value);
+    }
+    object.into()
 }
 
 /// What is stored.
@@ -119,9 +146,10 @@ impl JobStore {
         if !over.allows(&stored(&transaction).await?, record) {
             return Err(Fault::Occupied);
         }
-        let value = serde_wasm_bindgen::to_value(record).map_err(|_| Fault::Failed)?;
         let store = transaction.object_store(STORE)?;
-        store.put(&value, Some(&JsValue::from_str(KEY)))?.await?;
+        store
+            .put(&record.to_value(), Some(&JsValue::from_str(KEY)))?
+            .await?;
         match transaction.commit()?.await {
             Ok(TransactionResult::Committed) => Ok(()),
             Ok(TransactionResult::Aborted) | Err(_) => Err(Fault::of(raw.error().as_ref())),
@@ -132,8 +160,7 @@ impl JobStore {
     /// option, so the browser's method is called by its name.
     fn strict_transaction(&self) -> Result<IdbTransaction, Fault> {
         let begin = || -> Result<IdbTransaction, JsValue> {
-            let options = Object::new();
-            Reflect::set(&options, &"durability".into(), &"strict".into())?;
+            let options = object([("durability", "strict".into())]);
             let method: Function = Reflect::get(&self.0, &"transaction".into())?.dyn_into()?;
             let stores = Array::of1(&STORE.into());
             method
@@ -161,9 +188,9 @@ async fn stored(transaction: &Transaction) -> Result<Stored, Fault> {
     let Some(value) = value else {
         return Ok(Stored::Nothing);
     };
-    Ok(match serde_wasm_bindgen::from_value(value.clone()) {
-        Ok(record) => Stored::Job(record),
-        Err(_) => Stored::Foreign(as_text(&value)),
+    Ok(match Record::from_value(&value) {
+        Some(record) => Stored::Job(record),
+        None => Stored::Foreign(as_text(&value)),
     })
 }
 

@@ -41,41 +41,32 @@ pub(super) fn KeepNotice() -> impl IntoView {
         Progress::NotKept(why) => Some(why),
         _ => None,
     });
-    let text = move || not_kept.get().map(|why| reason(store, why));
-    let instead = move || {
-        matches!(
-            not_kept.get(),
-            Some(NotKept::Elsewhere | NotKept::Unreadable)
-        )
+    let notice = move |why| {
+        let replaces = matches!(why, NotKept::Elsewhere | NotKept::Unreadable);
+        let readable = move || store.keeper.unreadable.with(Option::is_none);
+        view! {
+            <div class="trouble panel-head">
+                <span>{move || reason(store, why)}</span>
+                <span class="more-buttons">
+                    <button type="button" on:click=move |_| files::save_plan(store)>
+                        {label_text(Label::SaveFile)}
+                    </button>
+                    <button type="button" hidden=readable on:click=move |_| download_stored(store)>
+                        {label_text(Label::KeepDownloadStored)}
+                    </button>
+                    <button
+                        type="button"
+                        hidden=!replaces
+                        on:click=move |_| store.keeper.keep_instead(store.plan_now())
+                    >
+                        {label_text(Label::KeepInstead)}
+                    </button>
+                </span>
+            </div>
+        }
+        .into_any()
     };
-    let unreadable = move || store.keeper.unreadable.with(Option::is_some);
-    view! {
-        <div role="status">
-            <Show when=move || not_kept.get().is_some()>
-                <div class="trouble">
-                    <span>{text}</span>
-                    <span class="more-buttons">
-                        <button type="button" on:click=move |_| files::save_plan(store)>
-                            {label_text(Label::SaveFile)}
-                        </button>
-                        <Show when=unreadable>
-                            <button type="button" on:click=move |_| download_stored(store)>
-                                {label_text(Label::KeepDownloadStored)}
-                            </button>
-                        </Show>
-                        <Show when=instead>
-                            <button
-                                type="button"
-                                on:click=move |_| store.keeper.keep_instead(store.plan_now())
-                            >
-                                {label_text(Label::KeepInstead)}
-                            </button>
-                        </Show>
-                    </span>
-                </div>
-            </Show>
-        </div>
-    }
+    view! { <div role="status">{move || not_kept.get().map(notice)}</div> }
 }
 
 fn reason(store: Store, why: NotKept) -> String {

@@ -19,6 +19,9 @@ pub enum Fault {
     NoPoints,
 }
 
+/// A spoilt file: what is wrong with it, its bytes, and the fault that reading it must end in.
+pub type Case = (&'static str, Vec<u8>, Fault);
+
 /// What reading `bytes` comes to.
 pub fn fault(bytes: &[u8]) -> Fault {
     match read(bytes) {
@@ -46,7 +49,7 @@ pub fn fault(bytes: &[u8]) -> Fault {
 }
 
 /// Holds the fault of each named case against the one that it must end in.
-pub fn check(subject: &'static str, cases: Vec<(&str, Vec<u8>, Fault)>) {
+pub fn check(subject: &'static str, cases: Vec<Case>) {
     let mut tally = Tally::new(subject);
     let count = cases.len();
     for (name, bytes, expected) in cases {

@@ -40,6 +40,9 @@ mod plan_file;
 mod plan_file_faults;
 mod plan_file_fields;
 mod plan_file_random;
+mod schema;
+mod schema_bounds;
+mod schema_form;
 
 mod editor_actions;
 mod editor_model;

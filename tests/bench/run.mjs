@@ -1,0 +1,107 @@
+// Runs every bench, one after the other, and prints one table: `make bench`.
+//
+// The page must be built; the Makefile sees to that.
+
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const results = path.join(root, 'tests/results/bench');
+const cache = process.env.XDG_CACHE_HOME || path.join(process.env.HOME, '.cache');
+const python = path.join(cache, 'elbowroom', 'venv', 'bin', 'python');
+const plan = 'tests/bench/twenty.json';
+const FRAME_MS = 1000 / 60;
+
+// What an earlier run left behind must not be taken for a result of this one.
+rmSync(results, { recursive: true, force: true });
+mkdirSync(results, { recursive: true });
+
+const loadBefore = os.loadavg()[0];
+run('cargo', ['bench', '--locked', '--bench', 'evaluation']);
+const figures = path.join(results, 'figures.json');
+writeFileSync(figures, output('cargo', ['run', '--locked', '--release', '--quiet', '--', 'figures', plan]));
+const peer = JSON.parse(output(python, ['tests/bench/peer.py', plan, figures]));
+const guard = run('node', ['tests/bench/instructions.mjs'], { mayFail: true });
+run('node', ['tests/bench/browser.mjs']);
+
+print(read('evaluation.json'), read('instructions.json'), read('browser.json'));
+if (!guard) process.exitCode = 1;
+
+function print({ twenty, growth }, instructions, browser) {
+  const timing = (name) => twenty.find((each) => each.name === name);
+  const micro = (name) => [`${(timing(name).median_ns / 1e3).toFixed(2)} µs`, `${(timing(name).p95_ns / 1e3).toFixed(2)} µs`];
+  const exponent = (name) => `${growth[name].exponent.toFixed(2)} (from 1,000 on ${growth[name].last_step.toFixed(2)})`;
+  const full = timing('full evaluation');
+  const ratio = (1000 * peer.median_us) / full.median_ns;
+  const milli = ({ median, p95 }) => [`${median.toFixed(1)} ms`, `${p95.toFixed(1)} ms`];
+
+  const rows = [
+    ['full evaluation, 20 elements, native', ...micro('full evaluation'), '3 µs'],
+    ['- operating point alone', ...micro('operating point'), ''],
+    ['- ledger alone', ...micro('ledger'), ''],
+    ['the same with fluids and scipy', `${peer.median_us.toFixed(1)} µs`, `${peer.p95_us.toFixed(1)} µs`, ''],
+    ['- that, over ours', `${ratio.toFixed(1)} times`, '', '30 times'],
+    ['instructions a full evaluation', thousands(instructions.instructions), '', `${thousands(instructions.committed)} + 5 %`],
+    ['compiling the run', ...micro('compile'), ''],
+    ['band of 512, native', ...micro('band of 512'), ''],
+    ...bandRows(browser.band, timing('band of 512')),
+    ["a pointer move's core work, native", ...micro('pointer move'), ''],
+    ['growth of a full evaluation, exponent', exponent('full evaluation'), '', '1'],
+    ['- operating point alone', exponent('operating point'), '', '1'],
+    ['- ledger alone', exponent('ledger'), '', '1'],
+    ['growth of compiling, exponent', exponent('compile'), '', ''],
+    ...browser.moves.flatMap(({ width, height, slowdown, page, bare }) => [
+      [`pointer move, ${width} x ${height}, ${slowdown}x slowdown`, ...milli(page.whole), `p95 ${((slowdown === 1 ? 1 : 2) * FRAME_MS).toFixed(1)} ms`],
+      ["- of that the frame's own work", ...milli(page.work), ''],
+      ['- main thread a frame, processor time', `${page.processor.all.toFixed(1)} ms`, '', ''],
+      ['- a bare page dragged the same way', ...milli(bare.whole), ''],
+    ]),
+  ];
+
+  const lines = [
+    `Measured ${new Date().toISOString().slice(0, 10)} on ${os.cpus().length} x ${os.cpus()[0].model.trim()}, ${os.type()} ${os.arch()}.`,
+    `${output('rustc', ['--version']).trim()}; ${output(python, ['--version']).trim()}; ${browser.browser}, ${browser.rendering}.`,
+    `Load of the machine when it began ${loadBefore.toFixed(1)}, when it ended ${os.loadavg()[0].toFixed(1)}: ${loadBefore > 0.5 ? 'other jobs shared it' : 'nothing else ran at the start'}.`,
+    '',
+    ...table([['what', 'median', 'p95', 'bar'], ...rows]),
+  ];
+  const text = `${lines.join('\n')}\n`;
+  writeFileSync(path.join(results, 'table.md'), text);
+  console.log(`\n${text}`);
+}
+
+function bandRows(band, native) {
+  if (band.left_out) return [[`band of 512 in Chromium's worker: ${band.left_out}`, '', '', '4 ms']];
+  return [
+    ["band of 512 in Chromium's worker, message to message", `${band.median.toFixed(2)} ms`, `${band.p95.toFixed(2)} ms`, '4 ms'],
+    ['- that, over native', `${((1e6 * band.median) / native.median_ns).toFixed(2)} times`, '', '2.5 times'],
+  ];
+}
+
+function thousands(number) {
+  return number.toLocaleString('en-US');
+}
+
+function table(rows) {
+  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
+  const lines = rows.map((row) => `| ${row.map((cell, column) => cell.padEnd(widths[column])).join(' | ')} |`);
+  return [lines[0], `|${widths.map((width) => '-'.repeat(width + 2)).join('|')}|`, ...lines.slice(1)];
+}
+
+function run(command, parts, { mayFail = false } = {}) {
+  console.log(`\n== ${command} ${parts.join(' ')}`);
+  const { status, error } = spawnSync(command, parts, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] });
+  if (status !== 0 && !mayFail) throw new Error(`${command} ${parts.join(' ')} failed${error ? `: ${error.message}` : ''}`);
+  return status === 0;
+}
+
+function output(command, parts) {
+  return execFileSync(command, parts, { cwd: root, encoding: 'utf8' });
+}
+
+function read(name) {
+  return JSON.parse(readFileSync(path.join(results, name), 'utf8'));
+}
