@@ -99,7 +99,7 @@ impl Sheet {
                 if let Some(aside) = aside {
                     (x, y) = (x + aside.x * ASIDE, y + aside.y * ASIDE);
                 }
-                let words = escaped(&say(self.language, self.units, Message::Drawing(text)));
+                let words = holdable(&say(self.language, self.units, Message::Drawing(text)));
                 let mut group = group;
                 if mark.role == Role::Rank {
                     group = group.add(
@@ -198,22 +198,10 @@ impl Look {
     }
 }
 
-/// Text made inert: the `svg` crate writes what it is given.
-fn escaped(text: &str) -> String {
-    let mut inert = String::with_capacity(text.len());
-    for letter in text.chars() {
-        match letter {
-            '&' => inert.push_str("&amp;"),
-            '<' => inert.push_str("&lt;"),
-            '>' => inert.push_str("&gt;"),
-            '"' => inert.push_str("&quot;"),
-            '\'' => inert.push_str("&#39;"),
-            // Control signs are not allowed in XML at all.
-            letter if letter.is_control() || matches!(letter, '\u{fffe}' | '\u{ffff}') => {
-                inert.push(' ');
-            }
-            letter => inert.push(letter),
-        }
-    }
-    inert
+/// Text that XML can hold: a space stands for each control sign and for the two that are no
+/// characters (XML 1.0, section 2.2). Marks such as `<` are made inert by the `svg` crate.
+fn holdable(text: &str) -> String {
+    let is_held = |letter: char| !letter.is_control() && !matches!(letter, '\u{fffe}' | '\u{ffff}');
+    let held = |letter: char| if is_held(letter) { letter } else { ' ' };
+    text.chars().map(held).collect()
 }

@@ -21,6 +21,8 @@ const LONGEST_WAIT: Duration = Duration::from_secs(5);
 /// Where the open job stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Progress {
+    /// The example is open and nobody changed it: no job, so nothing to keep.
+    Untouched,
     /// All that was committed is on the disk.
     Saved,
     /// A change is on its way to the disk.
@@ -126,11 +128,8 @@ async fn opening() -> Opening {
 #[derive(Clone, Copy)]
 pub(super) struct Keeper {
     /// Where the open job stands.
-    pub progress: RwSignal<Progress>,
-    /// Whether the example is open and nobody changed it: no job, so nothing to keep.
-    pub untouched: RwSignal<bool>,
-    /// What was stored when the page opened and could not be read, until a plan takes its place.
-    pub unreadable: RwSignal<Option<Unreadable>>,
+    pub progress: ReadSignal<Progress>,
+    set_progress: WriteSignal<Progress>,
     desk: StoredValue<Desk, LocalStorage>,
 }
 
@@ -139,39 +138,65 @@ struct Desk {
     over: Over,
     under_way: bool,
     waiting: Option<Arc<Plan>>,
+    /// Whether the open plan is the example as it comes.
+    untouched: bool,
+    /// What was stored when the page opened and could not be read, until a plan takes its place.
+    unreadable: Option<Unreadable>,
 }
 
 impl Keeper {
     /// Goes on from what the page opened with.
     pub fn new(opening: Opening) -> Self {
-        let progress = opening.not_kept.map_or(Progress::Saved, Progress::NotKept);
+        let untouched = opening.known.is_none();
+        let (progress, set_progress) = signal(match opening.not_kept {
+            Some(why) => Progress::NotKept(why),
+            None if untouched => Progress::Untouched,
+            None => Progress::Saved,
+        });
         Self {
-            progress: RwSignal::new(progress),
-            untouched: RwSignal::new(opening.known.is_none()),
-            unreadable: RwSignal::new(opening.unreadable),
+            progress,
+            set_progress,
             desk: StoredValue::new_local(Desk {
                 store: opening.store,
                 over: Over::Only(opening.known.map_or(Stored::Nothing, Stored::Job)),
                 under_way: false,
                 waiting: None,
+                untouched,
+                unreadable: opening.unreadable,
             }),
         }
+    }
+
+    /// What was stored when the page opened and could not be read, until a plan takes its place.
+    pub fn unreadable(self) -> Option<Unreadable> {
+        self.desk.with_value(|desk| desk.unreadable.clone())
     }
 
     /// Stores `plan` after the step called `name`, unless it is the example that was only opened.
     pub fn keep(self, name: ActionName, plan: Arc<Plan>) {
         let untouched = name == ActionName::OpenPlan && *plan == the_example();
-        self.untouched.set(untouched);
+        self.desk.update_value(|desk| desk.untouched = untouched);
         if !untouched {
             self.put_in_line(plan);
+        } else if self.progress.get_untracked() == Progress::Saved {
+            self.show(Progress::Untouched);
         }
     }
 
     /// Stores `plan` in place of whatever is stored.
     pub fn keep_instead(self, plan: Arc<Plan>) {
-        self.desk.update_value(|desk| desk.over = Over::Anything);
-        self.untouched.set(false);
+        self.desk.update_value(|desk| {
+            desk.over = Over::Anything;
+            desk.untouched = false;
+        });
         self.put_in_line(plan);
+    }
+
+    /// Says it where it is news: what is shown for it stays in place, a focused button too.
+    fn show(self, progress: Progress) {
+        if self.progress.get_untracked() != progress {
+            self.set_progress.set(progress);
+        }
     }
 
     fn put_in_line(self, plan: Arc<Plan>) {
@@ -187,16 +212,17 @@ impl Keeper {
     async fn save_in_turn(self) {
         while let Some(plan) = self.next_in_line() {
             // What is not kept stays said until it is.
-            if self.progress.get_untracked() == Progress::Saved {
-                self.progress.set(Progress::Saving);
+            if !matches!(self.progress.get_untracked(), Progress::NotKept(_)) {
+                self.show(Progress::Saving);
             }
-            let no_answer = move || self.progress.set(Progress::NotKept(NotKept::NoAnswer));
+            let no_answer = move || self.show(Progress::NotKept(NotKept::NoAnswer));
             let slow = set_timeout_with_handle(no_answer, LONGEST_WAIT);
             let saved = self.save(&plan).await;
             if let Ok(slow) = slow {
                 slow.clear();
             }
-            self.progress.set(match saved {
+            self.show(match saved {
+                Ok(()) if self.desk.with_value(|desk| desk.untouched) => Progress::Untouched,
                 Ok(()) => Progress::Saved,
                 Err(fault) => Progress::NotKept(self.not_kept(fault)),
             });
@@ -224,9 +250,10 @@ impl Keeper {
         }
         saved?;
         tell_kept(plan, &record.text);
-        self.unreadable.set(None);
-        self.desk
-            .update_value(|desk| desk.over = Over::Only(Stored::Job(record)));
+        self.desk.update_value(|desk| {
+            desk.over = Over::Only(Stored::Job(record));
+            desk.unreadable = None;
+        });
         Ok(())
     }
 
@@ -247,9 +274,7 @@ impl Keeper {
 
     fn not_kept(self, fault: Fault) -> NotKept {
         match NotKept::from(fault) {
-            NotKept::Elsewhere if self.unreadable.with_untracked(Option::is_some) => {
-                NotKept::Unreadable
-            }
+            NotKept::Elsewhere if self.unreadable().is_some() => NotKept::Unreadable,
             other => other,
         }
     }

@@ -13,21 +13,20 @@ const STORED_FILE: &str = "stored-plan.json";
 #[component]
 pub(super) fn KeepWord() -> impl IntoView {
     let store = expect_context::<Store>();
-    let word = Memo::new(move |_| match store.keeper.progress.get() {
-        Progress::NotKept(_) => Label::KeepNotKept,
-        _ if store.keeper.untouched.get() => Label::KeepUntouched,
+    let word = move || match store.keeper.progress.get() {
+        Progress::Untouched => Label::KeepUntouched,
         Progress::Saving => Label::KeepSaving,
         Progress::Saved => Label::KeepSaved,
-    });
+        Progress::NotKept(_) => Label::KeepNotKept,
+    };
     // What is read aloud leaves out the moment of saving: else it would speak after every change.
-    let settled = Memo::new(move |before: Option<&Label>| match (word.get(), before) {
+    let settled = Memo::new(move |before: Option<&Label>| match (word(), before) {
         (Label::KeepSaving, Some(before)) => *before,
-        (Label::KeepSaving, None) => Label::KeepSaved,
         (word, _) => word,
     });
     view! {
         <p class="fine">
-            <span aria-hidden="true" data-testid="keep-word">{move || label_text(word.get())}</span>
+            <span aria-hidden="true" data-testid="keep-word">{move || label_text(word())}</span>
             <span class="visually-hidden" role="status">{move || label_text(settled.get())}</span>
         </p>
     }
@@ -37,69 +36,63 @@ pub(super) fn KeepWord() -> impl IntoView {
 #[component]
 pub(super) fn KeepNotice() -> impl IntoView {
     let store = expect_context::<Store>();
-    let not_kept = Memo::new(move |_| match store.keeper.progress.get() {
-        Progress::NotKept(why) => Some(why),
+    let notice = move || match store.keeper.progress.get() {
+        Progress::NotKept(why) => Some(notice(store, why)),
         _ => None,
-    });
-    let notice = move |why| {
-        let replaces = matches!(why, NotKept::Elsewhere | NotKept::Unreadable);
-        let readable = move || store.keeper.unreadable.with(Option::is_none);
-        view! {
-            <div class="trouble panel-head">
-                <span>{move || reason(store, why)}</span>
-                <span class="more-buttons">
-                    <button type="button" on:click=move |_| files::save_plan(store)>
-                        {label_text(Label::SaveFile)}
-                    </button>
-                    <button type="button" hidden=readable on:click=move |_| download_stored(store)>
-                        {label_text(Label::KeepDownloadStored)}
-                    </button>
-                    <button
-                        type="button"
-                        hidden=!replaces
-                        on:click=move |_| store.keeper.keep_instead(store.plan_now())
-                    >
-                        {label_text(Label::KeepInstead)}
-                    </button>
-                </span>
-            </div>
-        }
-        .into_any()
     };
-    view! { <div role="status">{move || not_kept.get().map(notice)}</div> }
+    view! { <div role="status">{notice}</div> }
 }
 
-fn reason(store: Store, why: NotKept) -> String {
+fn notice(store: Store, why: NotKept) -> impl IntoView {
+    let unreadable = store.keeper.unreadable();
+    let replaces = matches!(why, NotKept::Elsewhere | NotKept::Unreadable);
+    view! {
+        <div class="trouble panel-head">
+            <span>{reason(store, why, unreadable.as_ref())}</span>
+            <span class="more-buttons">
+                <button type="button" on:click=move |_| files::save_plan(store)>
+                    {label_text(Label::SaveFile)}
+                </button>
+                <button
+                    type="button"
+                    hidden=unreadable.is_none()
+                    on:click=move |_| download_stored(unreadable.as_ref())
+                >
+                    {label_text(Label::KeepDownloadStored)}
+                </button>
+                <button
+                    type="button"
+                    hidden=!replaces
+                    on:click=move |_| store.keeper.keep_instead(store.plan_now())
+                >
+                    {label_text(Label::KeepInstead)}
+                </button>
+            </span>
+        </div>
+    }
+}
+
+fn reason(store: Store, why: NotKept, unreadable: Option<&Unreadable>) -> String {
     label_text(match why {
         NotKept::Refused => Label::KeepRefused,
         NotKept::NoAnswer => Label::KeepNoAnswer,
         NotKept::Full => Label::KeepFull,
         NotKept::Failed => Label::KeepFailed,
         NotKept::Elsewhere => Label::KeepElsewhere,
-        NotKept::Unreadable => return unreadable_reason(store),
+        NotKept::Unreadable => {
+            let what = match unreadable.and_then(|found| found.error.as_ref()) {
+                Some(error) => store.say(Message::File(error)),
+                None => label_text(Label::KeepNoRecord),
+            };
+            let found = label_text(Label::KeepUnreadable);
+            return format!("{found} {what} {}", label_text(Label::KeepUnreadableStays));
+        }
     })
 }
 
-fn unreadable_reason(store: Store) -> String {
-    let what = store.keeper.unreadable.with(|unreadable| {
-        let error = unreadable.as_ref().and_then(|found| found.error.as_ref());
-        match error {
-            Some(error) => store.say(Message::File(error)),
-            None => label_text(Label::KeepNoRecord),
-        }
-    });
-    let (found, stays) = (
-        label_text(Label::KeepUnreadable),
-        label_text(Label::KeepUnreadableStays),
-    );
-    format!("{found} {what} {stays}")
-}
-
-fn download_stored(store: Store) {
-    store.keeper.unreadable.with_untracked(|unreadable| {
-        if let Some(Unreadable { text, .. }) = unreadable {
-            // A browser that hands out no files shows that itself.
-            let _ = hand_out(STORED_FILE, "application/json", text);
-        }
-    });
+fn download_stored(unreadable: Option<&Unreadable>) {
+    if let Some(Unreadable { text, .. }) = unreadable {
+        // A browser that hands out no files shows that itself.
+        let _ = hand_out(STORED_FILE, "application/json", text);
+    }
 }
