@@ -27,10 +27,16 @@ pub enum Part {
     ElbowAfterRiser,
     /// A change of the duct's size where the leg begins.
     AreaChange,
+    /// A change of the duct's size where the riser begins.
+    AreaChangeIntoRiser,
     /// A blockage in the leg.
     Blockage,
     /// Elbows hidden in the leg.
     ConcealedElbows,
+    /// A leak at the joint where the leg begins.
+    Leak,
+    /// The recessed wall box that the leg ends in.
+    WallBox,
     /// The hood or cap at the run's end.
     Termination,
     /// The opening through which the room draws its air; stands at the outlet.
@@ -75,8 +81,11 @@ impl core::fmt::Display for ElementId {
             Part::Riser => "riser",
             Part::ElbowAfterRiser => "elbow-after-riser",
             Part::AreaChange => "area-change",
+            Part::AreaChangeIntoRiser => "area-change-into-riser",
             Part::Blockage => "blockage",
             Part::ConcealedElbows => "concealed-elbows",
+            Part::Leak => "leak",
+            Part::WallBox => "wall-box",
             Part::Termination => "termination",
             Part::MakeUpAir => "make-up-air",
         };

@@ -233,10 +233,10 @@ impl RunPath {
         let mut heading = plan.dryer.outlet_heading();
         let mut node = NodeId::Outlet;
         let mut fitting = &run.outlet;
-        // A riser has the duct of the leg that arrives; at the outlet that of the leg that leaves.
+        // A riser at the outlet has the duct of the leg that leaves.
         let mut duct = run.points.first().map_or(Duct::Rigid, |point| point.duct);
         let mut coinciding = Vec::new();
-        for point in &run.points {
+        for (index, point) in run.points.iter().enumerate() {
             let Some(next) = at.heading_to(point.position) else {
                 coinciding.push(NodeId::Point(point.id.clone()));
                 continue;
@@ -249,8 +249,8 @@ impl RunPath {
                 point.duct,
                 (at, point.position),
             );
-            (at, heading, node, fitting, duct) =
-                (point.position, next, id, &point.fitting, point.duct);
+            let riser = run.duct_of_riser(index).map_or(Duct::Rigid, |leg| leg.duct);
+            (at, heading, node, fitting, duct) = (point.position, next, id, &point.fitting, riser);
         }
         walk.node(&node, at, fitting, duct, heading, None);
         walk.settle();

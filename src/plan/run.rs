@@ -45,6 +45,19 @@ impl Run {
     }
 }
 
+impl Run {
+    /// The point whose leg lends its duct to a riser at the point with this index: the leg that
+    /// arrives, and past a recessed wall box the one that leaves, if any does.
+    pub fn duct_of_riser(&self, index: usize) -> Option<&RunPoint> {
+        let point = self.points.get(index)?;
+        if point.leg.ends_in_wall_box {
+            self.points.get(index + 1)
+        } else {
+            Some(point)
+        }
+    }
+}
+
 /// A corner of the run.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(from = "PointRecord", into = "PointRecord")]
@@ -72,6 +85,10 @@ pub struct LegState {
     pub concealed: Option<ConcealedElbows>,
     /// Free share of the duct's area at a blockage in it, above 0 to 1.
     pub blockage_free_area: Option<f64>,
+    /// Free area of a leak at the joint where it begins, m².
+    pub leak_free_area_m2: Option<f64>,
+    /// Whether it ends in a recessed wall box, where the transition duct meets the duct in the wall.
+    pub ends_in_wall_box: bool,
 }
 
 /// How far off a drawn length may be.
@@ -113,6 +130,10 @@ struct PointRecord {
     concealed_elbows: Option<ConcealedElbows>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     blockage_free_area: Option<f64>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    leak_free_area_m2: Option<f64>,
+    #[serde(default, skip_serializing_if = "is_not_so")]
+    ends_in_wall_box: bool,
     elbow: Elbow,
     riser: Option<Riser>,
 }
@@ -128,6 +149,8 @@ impl From<PointRecord> for RunPoint {
                 estimate: record.estimate,
                 concealed: record.concealed_elbows,
                 blockage_free_area: record.blockage_free_area,
+                leak_free_area_m2: record.leak_free_area_m2,
+                ends_in_wall_box: record.ends_in_wall_box,
             },
             fitting: Fitting {
                 elbow: record.elbow,
@@ -148,6 +171,8 @@ impl From<RunPoint> for PointRecord {
             estimate: point.leg.estimate,
             concealed_elbows: point.leg.concealed,
             blockage_free_area: point.leg.blockage_free_area,
+            leak_free_area_m2: point.leg.leak_free_area_m2,
+            ends_in_wall_box: point.leg.ends_in_wall_box,
             elbow: point.fitting.elbow,
             riser: point.fitting.riser,
         }
@@ -253,6 +278,11 @@ impl Termination {
             free_area: 1.0,
         }
     }
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+fn is_not_so(it: &bool) -> bool {
+    !it
 }
 
 fn wholly() -> f64 {

@@ -14,7 +14,9 @@ pub enum Input {
     FoilRoughness,
     /// What pushing flexible duct together does to its friction, as a factor on the likely effect.
     FlexibleCompression,
-    /// Which published method smooth elbows follow, as a factor on the chosen method's K.
+    /// Which published method smooth elbows follow, as a factor on the chosen method's K. Worked out
+    /// for each elbow: a plan chooses the method instead.
+    #[serde(skip)]
     SmoothElbow,
     /// K of a 90 deg segmented elbow of r/D 1.
     SegmentedElbow,
@@ -22,7 +24,9 @@ pub enum Input {
     SharpMitre,
     /// A factor on the K of flexible duct bent by hand.
     BentFlexible,
-    /// What an elbow close before another does to the second, from its least to its greatest.
+    /// What an elbow close before another does to the second, from its least to its greatest. Worked
+    /// out for each pair.
+    #[serde(skip)]
     CloseElbows,
     /// A factor on the K of a blockage.
     Blockage,
@@ -36,7 +40,9 @@ pub enum Input {
     FlapWeight,
     /// Discharge coefficient of the opening through which make-up air comes.
     MakeUpDischarge,
-    /// Lengths that were only estimated, and elbows that are concealed, from least to most.
+    /// Lengths that were only estimated, and elbows that are concealed, from least to most. Each leg
+    /// has its own.
+    #[serde(skip)]
     Estimates,
     /// The blower's airflow at no back pressure, m³/s.
     BlowerFreeAirflow,
@@ -44,6 +50,20 @@ pub enum Input {
     BlowerShutOffPressure,
     /// The exponent of the blower's curve.
     BlowerExponent,
+    /// Discharge coefficient of a leaking joint's gap.
+    LeakDischarge,
+    /// K of a recessed wall box.
+    WallBox,
+}
+
+impl Input {
+    /// Whether a plan can set it; the others are worked out for each element.
+    pub const fn is_settable(self) -> bool {
+        !matches!(
+            self,
+            Self::SmoothElbow | Self::CloseElbows | Self::Estimates
+        )
+    }
 }
 
 /// A value that the user sets in place of the project's own.

@@ -56,8 +56,12 @@ impl Field {
     pub const HOUSE_PRESSURE: Self = Self::new(-100.0, 100.0);
     /// Free area for make-up air, m².
     pub const FREE_AREA: Self = Self::new(0.0005, 10.0);
+    /// Free area of a leaking joint, m²: from a pinhole to a third of a 6 in duct.
+    pub const LEAK_AREA: Self = Self::new(1e-6, 0.006);
     /// A value set by the user.
     pub const OVERRIDE: Self = Self::new(0.0, 1e6);
+    /// How many values a plan may set: each settable input once.
+    pub const OVERRIDES: Self = Self::new(0.0, 18.0);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
 
@@ -96,6 +100,11 @@ pub enum ValueError {
     },
     /// A run needs a point to end at.
     NoPoints,
+    /// An input is set that is worked out for each element, or one is set twice.
+    NotSettable {
+        /// The path to it.
+        path: String,
+    },
 }
 
 /// Checks every value of `plan` against its [`Field`] and every id, and names the first that fails.
@@ -129,8 +138,8 @@ impl Check {
     }
 
     #[allow(clippy::cast_precision_loss, reason = "counts are far below 2^52")]
-    fn count(&mut self, path: &str, count: usize) {
-        self.value(path, count as f64, Field::COUNT);
+    fn count(&mut self, path: &str, count: usize, field: Field) {
+        self.value(path, count as f64, field);
     }
 
     fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
@@ -183,7 +192,7 @@ impl Check {
     }
 
     fn room(&mut self, plan: &Plan) {
-        self.count("walls", plan.walls.len());
+        self.count("walls", plan.walls.len(), Field::COUNT);
         self.ids("walls", plan.walls.iter().map(|wall| &*wall.id));
         for (index, wall) in plan.walls.iter().enumerate() {
             let ends = [
@@ -202,7 +211,7 @@ impl Check {
                 Field::THICKNESS,
             );
         }
-        self.count("openings", plan.openings.len());
+        self.count("openings", plan.openings.len(), Field::COUNT);
         self.ids("openings", plan.openings.iter().map(|opening| &*opening.id));
         for (index, opening) in plan.openings.iter().enumerate() {
             if !plan.walls.iter().any(|wall| wall.id == opening.wall) {
@@ -218,7 +227,7 @@ impl Check {
             );
             self.value(&format!("openings[{index}].width_m"), width, Field::SIZE);
         }
-        self.count("obstacles", plan.obstacles.len());
+        self.count("obstacles", plan.obstacles.len(), Field::COUNT);
         self.ids(
             "obstacles",
             plan.obstacles.iter().map(|obstacle| &*obstacle.id),
@@ -258,7 +267,7 @@ impl Check {
         if run.points.is_empty() {
             self.fail(ValueError::NoPoints);
         }
-        self.count("run.points", run.points.len());
+        self.count("run.points", run.points.len(), Field::COUNT);
         self.ids("run.points", run.points.iter().map(|point| &*point.id));
         for (index, point) in run.points.iter().enumerate() {
             let path = format!("run.points[{index}]");
@@ -331,12 +340,21 @@ impl Check {
                 Field::FREE_SHARE,
             );
         }
+        if let Some(area) = leg.leak_free_area_m2 {
+            self.value(&format!("{path}.leak_free_area_m2"), area, Field::LEAK_AREA);
+        }
     }
 
     fn overrides(&mut self, plan: &Plan) {
-        self.count("overrides", plan.overrides.len());
+        self.count("overrides", plan.overrides.len(), Field::OVERRIDES);
         for (index, set) in plan.overrides.iter().enumerate() {
             let path = format!("overrides[{index}]");
+            let earlier = &plan.overrides[..index];
+            if !set.input.is_settable() || earlier.iter().any(|other| other.input == set.input) {
+                self.fail(ValueError::NotSettable {
+                    path: format!("{path}.input"),
+                });
+            }
             self.value(&format!("{path}.likely"), set.likely, Field::OVERRIDE);
             // The three stand in order.
             let below = Field {

@@ -26,6 +26,9 @@ pub struct Totals {
     /// At the outlet's density.
     #[serde(rename = "airflow_m3_per_s")]
     pub airflow: Airflow,
+    /// What of it reaches the termination: less than all where joints leak.
+    #[serde(rename = "airflow_at_end_m3_per_s")]
+    pub airflow_at_end: Airflow,
     /// Static pressure at the dryer's outlet.
     #[serde(rename = "back_pressure_pa")]
     pub back_pressure: Pressure,
@@ -101,6 +104,9 @@ pub struct AirFigures {
     pub equivalent_length: Length,
     /// What its loss rests on: K of a fitting, or a straight's roughness in m.
     pub coefficient: Coefficient,
+    /// What of the airflow leaves the run by it, for a leak; negative where air is drawn in.
+    #[serde(rename = "escaped_m3_per_s")]
+    pub escaped: Airflow,
     /// K by each published method, for a smooth elbow; none where a method does not cover it.
     pub methods: Vec<(BendMethod, Option<f64>)>,
 }
@@ -165,6 +171,7 @@ fn totals(assessment: &Assessment) -> Option<Totals> {
     let run = &assessment.run;
     Some(Totals {
         airflow: at.airflow,
+        airflow_at_end: at.airflow_at_end,
         back_pressure: at.back_pressure,
         total_pressure: at.total_pressure,
         velocity_pressure: at.velocity_pressure,
@@ -195,6 +202,7 @@ fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {
             rank: row.rank,
             equivalent_length: row.equivalent_length,
             coefficient: row.coefficient,
+            escaped: row.escaped,
             methods: row.methods.clone(),
         })
     };

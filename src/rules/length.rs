@@ -104,6 +104,8 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
             }
             ElementKind::AreaChange { .. }
             | ElementKind::Blockage { .. }
+            | ElementKind::Leak { .. }
+            | ElementKind::WallBox
             | ElementKind::Termination { .. }
             | ElementKind::MakeUpAir { .. } => {}
         }
@@ -149,7 +151,7 @@ pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Code
 }
 
 /// How many elements at the run's head are its transition duct, which the length leaves out: the
-/// flexible legs from the dryer's outlet on, and the bends made of them.
+/// flexible legs from the dryer's outlet on, and the bends made of them. A recessed wall box ends it.
 fn transition_elements(run: &CompiledRun) -> usize {
     let mut transition = 0;
     for (index, element) in run.elements.iter().enumerate() {
@@ -161,7 +163,9 @@ fn transition_elements(run: &CompiledRun) -> usize {
             } if index == transition => {
                 transition = index + 1;
             }
-            ElementKind::Straight { .. } | ElementKind::Termination { .. } => break,
+            ElementKind::Straight { .. }
+            | ElementKind::WallBox
+            | ElementKind::Termination { .. } => break,
             _ => {}
         }
     }

@@ -1,4 +1,5 @@
-//! What a leg is made of and what is known of it: corrugation, concealment, a blockage.
+//! What a leg is made of and what is known of it: corrugation, concealment, a blockage, a leak, a
+//! wall box.
 
 use super::run::RANKED;
 use super::{Mark, Role, Shape, Step, Text};
@@ -66,6 +67,22 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
                 Part::Blockage,
             );
         }
+        if leg.leak_free_area_m2.is_some()
+            && let Some(jets) = jets(*ends, width)
+        {
+            add("leak", Role::Leak, jets, Length::ZERO, Part::Leak);
+        }
+        if leg.ends_in_wall_box
+            && let Some(frame) = frame(*ends, width)
+        {
+            add(
+                "wall-box",
+                Role::WallBox,
+                frame,
+                Length::ZERO,
+                Part::WallBox,
+            );
+        }
     }
 }
 
@@ -101,6 +118,7 @@ fn place(plan: &Plan, path: &RunPath, row: &LedgerRow) -> Option<(Point, Option<
     let share = match id.part {
         Part::Blockage => BLOCKAGE_PLACE,
         Part::AreaChange => 0.0,
+        Part::WallBox | Part::AreaChangeIntoRiser => 1.0,
         Part::ConcealedElbows => 1.0 - BLOCKAGE_PLACE,
         _ => return None,
     };
@@ -129,5 +147,39 @@ fn cross((from, to): (Point, Point), width: Length) -> Option<Shape> {
         Step::Line(corner(reach, reach)),
         Step::Move(corner(reach, -reach)),
         Step::Line(corner(-reach, reach)),
+    ]))
+}
+
+/// Strokes that leave the duct on both sides at the leg's start.
+fn jets((from, to): (Point, Point), width: Length) -> Option<Shape> {
+    let along = from.heading_to(to)?;
+    let corner = |ahead: f64, aside: f64| {
+        let side = along.right();
+        from.toward(along, width * ahead)
+            .toward(side, width * aside)
+    };
+    let jet = |ahead: f64, side: f64| {
+        [
+            Step::Move(corner(ahead, 0.6 * side)),
+            Step::Line(corner(ahead + 0.35, 1.15 * side)),
+        ]
+    };
+    let jets = [jet(0.1, 1.0), jet(0.5, 1.0), jet(0.1, -1.0), jet(0.5, -1.0)];
+    Some(Shape::Path(jets.into_iter().flatten().collect()))
+}
+
+/// A box about the leg's end.
+fn frame((from, to): (Point, Point), width: Length) -> Option<Shape> {
+    let along = from.heading_to(to)?;
+    let corner = |ahead: f64, aside: f64| {
+        let side = along.right();
+        to.toward(along, width * ahead).toward(side, width * aside)
+    };
+    Some(Shape::Path(vec![
+        Step::Move(corner(-1.0, -1.0)),
+        Step::Line(corner(1.0, -1.0)),
+        Step::Line(corner(1.0, 1.0)),
+        Step::Line(corner(-1.0, 1.0)),
+        Step::Close,
     ]))
 }

@@ -49,6 +49,10 @@ pub enum Role {
     Concealed,
     /// A blockage.
     Blockage,
+    /// A joint that leaks.
+    Leak,
+    /// A recessed wall box.
+    WallBox,
     /// A length or a name.
     Label,
     /// The rank of one of the costliest elements.

@@ -24,7 +24,13 @@ pub fn assess(plan: &Plan) -> Assessment {
     });
     match &working {
         None => findings.push(Finding::NoAirflow),
-        Some((point, _)) => {
+        Some((point, ledger)) => {
+            for row in ledger.rows.iter().filter(|row| row.leaks()) {
+                findings.push(Finding::JointLeaks {
+                    element: row.element.id.clone(),
+                    escaped: row.escaped,
+                });
+            }
             if (LAMINAR_BELOW..TURBULENT_FROM).contains(&point.evaluation.reynolds) {
                 findings.push(Finding::TransitionalFlow);
             }

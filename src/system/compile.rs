@@ -155,12 +155,15 @@ impl<'a> Compiler<'a> {
             NodeId::Point(point) => self.plan.run.index_of(point),
             NodeId::Outlet => None,
         };
-        let leg = point.map_or_else(LegState::default, |index| self.plan.run.points[index].leg);
+        let Some(index) = point else {
+            return LegState::default();
+        };
+        let run = &self.plan.run;
         if id.part == Part::Leg {
-            leg
+            run.points[index].leg
         } else {
             LegState {
-                diameter: leg.diameter,
+                diameter: run.duct_of_riser(index).and_then(|leg| leg.leg.diameter),
                 ..LegState::default()
             }
         }
@@ -171,6 +174,16 @@ impl<'a> Compiler<'a> {
         let (bore, reach) = Bore::of_leg(duct, &leg, self.plan.run.diameter);
         self.change_area(id, &bore);
         self.bore = bore;
+        if let Some(free_area) = leg.leak_free_area_m2 {
+            let kind = ElementKind::Leak {
+                free_area_m2: free_area,
+            };
+            self.push(
+                ElementId::new(&id.node, Part::Leak),
+                kind,
+                Law::Leak { free_area },
+            );
+        }
         let diameters = |length: Length| length.metres().max(0.0) / bore.diameter;
         let (less, more) = leg
             .estimate
@@ -218,6 +231,11 @@ impl<'a> Compiler<'a> {
             let id = ElementId::new(&id.node, Part::Blockage);
             self.push(id, ElementKind::Blockage { free_area }, law);
         }
+        if leg.ends_in_wall_box {
+            let id = ElementId::new(&id.node, Part::WallBox);
+            self.bore = self.bore.as_fitting();
+            self.push(id, ElementKind::WallBox, Law::WallBox);
+        }
     }
 
     /// An element where the duct's area changes; its velocity pressure is that of the narrower duct.
@@ -235,7 +253,11 @@ impl<'a> Compiler<'a> {
             let upstream = core::mem::replace(&mut self.bore, next.as_fitting());
             area_change::contraction(upstream.area, next.area)
         };
-        let part = ElementId::new(&id.node, Part::AreaChange);
+        let part = match id.part {
+            Part::Riser => Part::AreaChangeIntoRiser,
+            _ => Part::AreaChange,
+        };
+        let part = ElementId::new(&id.node, part);
         self.push(
             part,
             ElementKind::AreaChange { area_ratio },

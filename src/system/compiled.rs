@@ -5,9 +5,11 @@ use super::bore::{Bore, State};
 use super::compile::Compiler;
 use super::element::CompiledElement;
 use super::input::{INPUTS, Values, coefficients};
+use super::law::Law;
 use super::{Draw, Finding};
 use crate::air::{MoistAir, pressure_at_altitude};
-use crate::plan::{Flow, Plan};
+use crate::duct::orifice;
+use crate::plan::{Flow, Input, Plan};
 use crate::source::Coefficient;
 use crate::units::{Airflow, Density, Length, Pressure, Temperature, Velocity, Viscosity};
 
@@ -46,11 +48,24 @@ pub struct CompiledRun {
     pub coefficients: [Coefficient; INPUTS],
 }
 
+/// The air on its way through one element.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Passage {
+    /// Its state there; at a leak, that of the air past the joint.
+    pub state: State,
+    /// What it loses of its total pressure.
+    pub loss: Pressure,
+    /// What of it leaves by a leaking joint; negative where a draught draws air in.
+    pub escaped: Airflow,
+}
+
 /// A run at one airflow.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Evaluation {
-    /// The airflow, at the outlet's density.
+    /// The airflow that the dryer sends out, at the outlet's density.
     pub airflow: Airflow,
+    /// What of it reaches the termination; the rest leaves by leaking joints.
+    pub airflow_at_end: Airflow,
     /// Mean velocity at the outlet.
     pub velocity: Velocity,
     /// Velocity pressure at the outlet.
@@ -100,14 +115,17 @@ impl CompiledRun {
         (run, compiled.findings)
     }
 
-    /// The run at `airflow` with the inputs of `draw`. Allocates nothing.
-    pub fn at(&self, airflow: Airflow, draw: &Draw) -> Evaluation {
+    /// The run with so much air at its termination, with the inputs of `draw`: that is all the air
+    /// where no joint leaks. Allocates nothing.
+    pub fn at(&self, airflow_at_end: Airflow, draw: &Draw) -> Evaluation {
         let mut loss = Pressure::ZERO;
-        let outlet = self.each_loss(airflow, draw, |_, _, element_loss| loss += element_loss);
-        let stack = self.stack();
+        let (airflow, outlet) =
+            self.each_from_end(airflow_at_end, draw, |_, passage| loss += passage.loss);
+        let stack = self.stack(self.rise);
         let total_pressure = loss + stack - self.house_pressure;
         Evaluation {
             airflow,
+            airflow_at_end,
             velocity: outlet.velocity,
             velocity_pressure: outlet.velocity_pressure,
             reynolds: outlet.reynolds,
@@ -119,30 +137,58 @@ impl CompiledRun {
         }
     }
 
-    /// Gives `take` each element in run order, the air's state in it and its loss; returns the state
-    /// at the outlet. A bore's state is worked out once for all elements in a row that share it.
-    pub(super) fn each_loss(
+    /// Gives `take` each element from the termination back to the outlet; returns the airflow and the
+    /// air's state at the outlet. The way back is the one on which each leak's pressure is known
+    /// before its airflow. A bore's state is worked out once for all elements in a row that share it.
+    pub(super) fn each_from_end(
         &self,
-        airflow: Airflow,
+        airflow_at_end: Airflow,
         draw: &Draw,
-        mut take: impl FnMut(&CompiledElement, &State, Pressure),
-    ) -> State {
+        mut take: impl FnMut(&CompiledElement, Passage),
+    ) -> (Airflow, State) {
         let values = Values::of(draw, &self.coefficients);
-        let state = |bore: &Bore| bore.state(airflow, self.density, self.viscosity, &values);
+        let state = |bore: &Bore, airflow: Airflow| {
+            bore.state(airflow, self.density, self.viscosity, &values)
+        };
         let outlet_bore = Bore::round(self.diameter);
-        let outlet = state(&outlet_bore);
-        let (mut bore, mut here) = (&outlet_bore, outlet);
-        for element in &self.elements {
+        let mut bore = self.elements.last().map_or(&outlet_bore, |end| &end.bore);
+        let mut airflow = airflow_at_end;
+        let mut here = state(bore, airflow);
+        let (mut loss, mut rise) = (Pressure::ZERO, Length::ZERO);
+        for element in self.elements.iter().rev() {
             if element.bore != *bore {
-                (bore, here) = (&element.bore, state(&element.bore));
+                bore = &element.bore;
+                here = state(bore, airflow);
             }
-            take(
-                element,
-                &here,
-                element.law.loss(airflow, &here, &values, draw),
-            );
+            let mut passage = Passage {
+                state: here,
+                loss: element.law.loss(airflow, &here, &values, draw),
+                escaped: Airflow::ZERO,
+            };
+            if let Law::Leak { free_area } = element.law {
+                // Against the house around the joint, with the velocity of the air past it.
+                let gauge = loss + self.stack(rise) - self.house_pressure - here.velocity_pressure;
+                let discharge = values.get(Input::LeakDischarge);
+                passage.escaped = orifice::airflow(gauge, free_area, discharge, self.density);
+                airflow += passage.escaped;
+                here = state(bore, airflow);
+            }
+            loss += passage.loss;
+            rise += element.rise;
+            take(element, passage);
         }
-        outlet
+        if outlet_bore != *bore {
+            here = state(&outlet_bore, airflow);
+        }
+        (airflow, here)
+    }
+
+    /// Whether all the air that the dryer sends out reaches the termination.
+    pub(super) fn is_tight(&self) -> bool {
+        !self
+            .elements
+            .iter()
+            .any(|element| matches!(element.law, Law::Leak { .. }))
     }
 
     /// The coefficient that an element's loss rests on at `state`, with its source.
@@ -152,9 +198,9 @@ impl CompiledRun {
             .grounds(state, &self.coefficients, element.bore.roughness)
     }
 
-    /// -g dz (rho_outdoor - rho_duct): what the column of exhaust adds at the outlet.
-    fn stack(&self) -> Pressure {
+    /// -g dz (rho_outdoor - rho_duct): what a column of exhaust adds at its foot.
+    fn stack(&self, rise: Length) -> Pressure {
         let lighter = (self.outdoor_density - self.density).kilograms_per_cubic_metre();
-        Pressure::from_pascals(-GRAVITY * self.rise.metres() * lighter)
+        Pressure::from_pascals(-GRAVITY * rise.metres() * lighter)
     }
 }

@@ -40,6 +40,13 @@ pub enum ElementKind {
         /// Free share of the area.
         free_area: f64,
     },
+    /// A joint that leaks.
+    Leak {
+        /// m².
+        free_area_m2: f64,
+    },
+    /// A recessed wall box.
+    WallBox,
     /// Elbows of 90 deg that nobody can see.
     ConcealedElbows {
         /// At least so many.
@@ -90,6 +97,8 @@ impl ElementKind {
             }
             | Self::AreaChange { .. } => None,
             Self::Blockage { .. } => Some(Input::Blockage),
+            Self::Leak { .. } => Some(Input::LeakDischarge),
+            Self::WallBox => Some(Input::WallBox),
             Self::Termination { termination, .. } => match termination {
                 TerminationKind::WallHood => Some(Input::WallHood),
                 TerminationKind::LouvredHood => Some(Input::LouvredHood),

@@ -1,7 +1,7 @@
 //! What is wrong or doubtful about a run, beside its figures.
 
 use crate::plan::{ElementId, NodeId};
-use crate::units::Length;
+use crate::units::{Airflow, Length};
 use serde::Serialize;
 
 /// One remark; the analysis gives its figures all the same.
@@ -33,6 +33,14 @@ pub enum Finding {
     OutsideSource {
         /// The element.
         element: ElementId,
+    },
+    /// Air leaves the run by a joint, or with a negative airflow comes in.
+    JointLeaks {
+        /// The leak.
+        element: ElementId,
+        /// How much.
+        #[serde(rename = "escaped_m3_per_s")]
+        escaped: Airflow,
     },
     /// The air is neither laminar nor turbulent here: friction is not determined.
     TransitionalFlow,

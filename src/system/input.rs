@@ -1,8 +1,8 @@
 //! The values of the uncertain inputs: the project's own or the user's, and one choice of each.
 
 use crate::duct::tables::{
-    blockage, blower, flexible_duct, make_up_air, rigid_duct, segmented_elbow, sharp_mitre,
-    termination,
+    blockage, blower, flexible_duct, leak, make_up_air, rigid_duct, segmented_elbow, sharp_mitre,
+    termination, wall_box,
 };
 use crate::plan::{Input, Override};
 use crate::source::{Coefficient, Source, Standing};
@@ -31,7 +31,7 @@ const BY_ELEMENT: Coefficient = Coefficient {
 };
 
 /// How many inputs there are.
-pub const INPUTS: usize = Input::BlowerExponent as usize + 1;
+pub const INPUTS: usize = Input::WallBox as usize + 1;
 
 /// The project's low, likely and high value of each input, in the order of [`Input`].
 pub const COEFFICIENTS: [Coefficient; INPUTS] = [
@@ -54,6 +54,8 @@ pub const COEFFICIENTS: [Coefficient; INPUTS] = [
     blower::FREE_AIRFLOW,
     blower::SHUT_OFF_PRESSURE,
     blower::EXPONENT,
+    leak::DISCHARGE,
+    wall_box::K,
 ];
 
 /// The coefficients of one plan: the project's, with the user's in their place.

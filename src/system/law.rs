@@ -34,6 +34,10 @@ pub(super) enum Law {
     ConcealedElbows(Coefficient),
     /// A hood or cap, by its kind and the free share of its opening.
     Termination { kind: TerminationKind, free: f64 },
+    /// A gap of so many m², through which air leaves the run.
+    Leak { free_area: f64 },
+    /// The port of a recessed wall box.
+    WallBox,
     /// An opening of so many m² from the house, with the room's density.
     MakeUpAir { free_area: f64, density: Density },
 }
@@ -106,7 +110,8 @@ impl Law {
                 let whole = termination_input(*kind).map_or(1.0, |input| values.get(input));
                 blockage::at_end(*free, whole)
             }
-            Self::MakeUpAir { .. } => 0.0,
+            Self::WallBox => values.get(Input::WallBox),
+            Self::Leak { .. } | Self::MakeUpAir { .. } => 0.0,
         }
     }
 
@@ -201,6 +206,8 @@ impl Law {
                     }
                 }
             },
+            Self::Leak { .. } => of(Input::LeakDischarge),
+            Self::WallBox => of(Input::WallBox),
             Self::MakeUpAir { .. } => of(Input::MakeUpDischarge),
         }
     }

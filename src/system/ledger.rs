@@ -1,10 +1,11 @@
 //! The ledger: one row an element in run order, fed to every screen, sheet and file.
 
+use super::compiled::Passage;
 use super::{CompiledElement, CompiledRun, Draw, ElementKind, Evaluation, State};
 use crate::duct::elbow::{Method, side_by_side};
 use crate::plan::{BendMethod, ElbowKind};
 use crate::source::Coefficient;
-use crate::units::{Length, Pressure};
+use crate::units::{Airflow, Length, Pressure};
 
 /// One element's figures.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,8 +24,17 @@ pub struct LedgerRow {
     pub coefficient: Coefficient,
     /// The air's state in it.
     pub state: State,
+    /// What of the airflow leaves by it, for a leak; negative where air is drawn in.
+    pub escaped: Airflow,
     /// K by each published method, for a smooth elbow; none where a method does not cover it.
     pub methods: Vec<(BendMethod, Option<f64>)>,
+}
+
+impl LedgerRow {
+    /// Whether it is a joint by which air leaves the run or comes in.
+    pub fn leaks(&self) -> bool {
+        matches!(self.element.kind, ElementKind::Leak { .. })
+    }
 }
 
 /// All rows at one airflow.
@@ -40,7 +50,13 @@ impl Ledger {
         let mut rows = Vec::with_capacity(run.elements.len());
         let mut losses = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
-        run.each_loss(evaluation.airflow, &Draw::LIKELY, |element, state, loss| {
+        let end = evaluation.airflow_at_end;
+        run.each_from_end(end, &Draw::LIKELY, |element, passage| {
+            let Passage {
+                state,
+                loss,
+                escaped,
+            } = passage;
             losses.push(loss);
             rows.push(LedgerRow {
                 element: element.clone(),
@@ -48,11 +64,14 @@ impl Ledger {
                 share: loss / evaluation.loss,
                 rank: 0,
                 equivalent_length: run.diameter * (loss / per_diameter),
-                coefficient: run.grounds(element, state),
-                state: *state,
-                methods: methods(element, state),
+                coefficient: run.grounds(element, &state),
+                state,
+                escaped,
+                methods: methods(element, &state),
             });
         });
+        rows.reverse();
+        losses.reverse();
         for (index, row) in rows.iter_mut().enumerate() {
             row.rank = rank(&losses, index);
         }

@@ -25,7 +25,8 @@ pub struct OperatingPoint {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error, Serialize)]
 #[error("{self:?}")]
 pub enum OperatingPointError {
-    /// The blower cannot lift what stands against it even at the least airflow.
+    /// The blower cannot lift what stands against it even at the least airflow, or all of a stated
+    /// airflow leaves by leaks.
     NoAirflow,
     /// The curves do not meet below the greatest airflow that is looked at.
     OutOfRange,
@@ -40,29 +41,49 @@ pub fn operating_point(
     let blower = match run.driver {
         Driver::Stated(airflow) => {
             return Ok(OperatingPoint {
-                evaluation: run.at(airflow, draw),
+                evaluation: at_stated(run, airflow, draw)?,
                 blower: None,
             });
         }
         Driver::TypicalBlower => Blower::typical(draw, &run.coefficients),
     };
     let free = blower.free_airflow.cubic_metres_per_second();
-    let spare = |airflow: f64| {
-        let airflow = Airflow::from_cubic_metres_per_second(airflow);
-        let rise = blower.static_rise(airflow, run.density);
-        (rise - run.at(airflow, draw).back_pressure).pascals()
+    // The unknown is the airflow at the termination: with it each leak's pressure is known.
+    let spare = |at_end: f64| {
+        let evaluation = run.at(Airflow::from_cubic_metres_per_second(at_end), draw);
+        let rise = blower.static_rise(evaluation.airflow, run.density);
+        (rise - evaluation.back_pressure).pascals()
     };
     let least = free * LEAST_SHARE;
     if spare(least) <= 0.0 {
         return Err(OperatingPointError::NoAirflow);
     }
     // Almost every run works below the free airflow; only a strong draught needs the wider bracket.
-    let airflow = root(spare, least, free, TOLERANCE)
+    let at_end = root(spare, least, free, TOLERANCE)
         .or_else(|_| root(spare, free, free * GREATEST_SHARE, TOLERANCE))
         .map_err(|_| OperatingPointError::OutOfRange)?;
-    let airflow = Airflow::from_cubic_metres_per_second(airflow);
+    let at_end = Airflow::from_cubic_metres_per_second(at_end);
     Ok(OperatingPoint {
-        evaluation: run.at(airflow, draw),
+        evaluation: run.at(at_end, draw),
         blower: Some(blower),
     })
+}
+
+/// The run with `stated` at the dryer's outlet.
+fn at_stated(
+    run: &CompiledRun,
+    stated: Airflow,
+    draw: &Draw,
+) -> Result<Evaluation, OperatingPointError> {
+    if run.is_tight() {
+        return Ok(run.at(stated, draw));
+    }
+    let at_end = |share: f64| run.at(stated * share, draw);
+    let spare = |share: f64| at_end(share).airflow / stated - 1.0;
+    if spare(LEAST_SHARE) >= 0.0 {
+        return Err(OperatingPointError::NoAirflow);
+    }
+    let share = root(spare, LEAST_SHARE, GREATEST_SHARE, TOLERANCE)
+        .map_err(|_| OperatingPointError::OutOfRange)?;
+    Ok(at_end(share))
 }

@@ -1,14 +1,12 @@
 //! What moves the air, and the site.
 
-use super::field::{LengthField, NumberField};
+use super::field::{ChoiceField, LengthField, NumberField};
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Exhaust, Flow, Site};
 use crate::report::words::Label;
 use crate::units::{Temperature, UnitSystem};
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::HtmlSelectElement;
 
 /// The airflow that stands in the field when it is first stated, m³/s: the present one takes its
 /// place where there is one.
@@ -20,11 +18,8 @@ pub(super) fn AirPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let flow = Memo::new(move |_| store.plan.with(|plan| plan.flow));
     let is_stated = move || matches!(flow.get(), Flow::StatedAirflow { .. });
-    let chosen = move |event: web_sys::Event| {
-        let list = event
-            .target()
-            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
-        let stated = list.is_some_and(|list| list.value() == "stated");
+    let is_chosen = Callback::new(move |stated| is_stated() == stated);
+    let set = Callback::new(move |stated| {
         let present = store
             .results
             .with_untracked(|results| results.figures.totals);
@@ -35,22 +30,16 @@ pub(super) fn AirPanel() -> impl IntoView {
         } else {
             Flow::TypicalBlower {}
         }));
-    };
+    });
+    let drivers = vec![
+        ("blower", Label::DriverTypicalBlower, false),
+        ("stated", Label::DriverStated, true),
+    ];
     view! {
         <section class="panel" aria-labelledby="air-title">
             <h2 id="air-title">{label_text(Label::AirAndSite)}</h2>
             <div class="fields">
-                <div class="field">
-                    <label for="driver">{label_text(Label::AirDriver)}</label>
-                    <select id="driver" on:change=chosen>
-                        <option value="blower" prop:selected=move || !is_stated()>
-                            {label_text(Label::DriverTypicalBlower)}
-                        </option>
-                        <option value="stated" prop:selected=is_stated>
-                            {label_text(Label::DriverStated)}
-                        </option>
-                    </select>
-                </div>
+                <ChoiceField id="driver" label=Label::AirDriver choices=drivers is_chosen set/>
                 <Show when=is_stated>
                     <StatedAirflow/>
                 </Show>

@@ -180,6 +180,8 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Flat => "mark flat",
         Role::Concealed => "mark concealed",
         Role::Blockage => "mark blockage",
+        Role::Leak => "mark leak",
+        Role::WallBox => "mark wall-box",
         Role::Label => "mark label",
         Role::Rank => "mark rank",
         Role::Corner(_) => "mark corner",

@@ -1,9 +1,11 @@
-//! Fields in which people type a length or a number.
+//! Fields in which people type a length or a number, or choose one of a list.
 
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message};
 use crate::units::{Length, UnitSystem, parse_length};
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlSelectElement;
 
 /// A field for a length. What is not understood stays in the field beside its message; nothing
 /// changes until it is.
@@ -104,6 +106,49 @@ fn Field(
             <p id=described class="field-note" role="status">
                 {move || wrong.get().or_else(|| hint.clone())}
             </p>
+        </div>
+    }
+}
+
+/// A list to choose one of; each choice has a value of its own in the page.
+#[component]
+pub(super) fn ChoiceField<T: Copy + Send + Sync + 'static>(
+    id: &'static str,
+    label: Label,
+    /// Each choice: its value in the page, its name, and what it stands for.
+    choices: Vec<(&'static str, Label, T)>,
+    /// Whether a choice is the present one.
+    is_chosen: Callback<T, bool>,
+    /// Takes the choice made.
+    set: Callback<T>,
+) -> impl IntoView {
+    let options = choices
+        .iter()
+        .map(|(value, label, choice)| {
+            let (value, label, choice) = (*value, *label, *choice);
+            view! {
+                <option value=value prop:selected=move || is_chosen.run(choice)>
+                    {label_text(label)}
+                </option>
+            }
+        })
+        .collect_view();
+    let changed = move |event: web_sys::Event| {
+        let list = event
+            .target()
+            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
+        let value = list.map(|list| list.value());
+        let chosen = choices
+            .iter()
+            .find(|(name, ..)| Some(*name) == value.as_deref());
+        if let Some((_, _, choice)) = chosen {
+            set.run(*choice);
+        }
+    };
+    view! {
+        <div class="field">
+            <label for=id>{label_text(label)}</label>
+            <select id=id on:change=changed>{options}</select>
         </div>
     }
 }

@@ -6,6 +6,7 @@ use super::keep_store::{Fault, JobStore, Over, Record, Stored, object};
 use super::store::the_example;
 use crate::plan::{FileError, Plan, read, write};
 use crate::report::words::ActionName;
+use gloo_timers::future::TimeoutFuture;
 use leptos::prelude::*;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -17,6 +18,10 @@ use wasm_bindgen_futures::spawn_local;
 const KEPT_EVENT: &str = "elbowroom-kept";
 /// A storage that has not answered after this is not waited for.
 const LONGEST_WAIT: Duration = Duration::from_secs(5);
+
+/// The pauses before further attempts, ms. A connection can end under the page, as when its data are
+/// cleared, and while that goes on no new one is let in.
+const PAUSES_MS: [u32; 4] = [0, 100, 400, 1500];
 
 /// Where the open job stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -244,8 +249,11 @@ impl Keeper {
             stored_at_ms: js_sys::Date::now(),
         };
         let mut saved = self.try_to_save(&record).await;
-        if saved == Err(Fault::Failed) {
-            // A connection can end under the page, as when its data are cleared: a new one tells.
+        for pause in PAUSES_MS {
+            if !matches!(saved, Err(Fault::Failed | Fault::Refused)) {
+                break;
+            }
+            TimeoutFuture::new(pause).await;
             saved = self.try_to_save(&record).await;
         }
         saved?;

@@ -1,14 +1,12 @@
 //! A leg's duct, and what else is known or guessed of it.
 
-use super::field::{LengthField, NumberField};
+use super::field::{ChoiceField, LengthField, NumberField};
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{ConcealedElbows, Duct, Estimate, LegState, NodeId, Plan};
 use crate::report::words::Label;
 use crate::units::{Length, UnitSystem};
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::HtmlSelectElement;
 
 /// What a leg is first taken for when its duct is chosen: stretched out, or a common flat size.
 const STRETCHED: f64 = 0.0;
@@ -85,32 +83,10 @@ fn DuctChoice(duct: Memo<Duct>, set: Callback<Duct>) -> impl IntoView {
         ),
         ("flat", Label::DuctFlatRectangular, FLAT),
     ];
-    let same = |a: &Duct, b: &Duct| core::mem::discriminant(a) == core::mem::discriminant(b);
-    let options = kinds.map(|(value, label, kind)| {
-        view! {
-            <option value=value prop:selected=move || same(&duct.get(), &kind)>
-                {label_text(label)}
-            </option>
-        }
+    let is_chosen = Callback::new(move |kind: Duct| {
+        core::mem::discriminant(&duct.get()) == core::mem::discriminant(&kind)
     });
-    let chosen = move |event: web_sys::Event| {
-        let list = event
-            .target()
-            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
-        let value = list.map(|list| list.value());
-        if let Some((_, _, kind)) = kinds
-            .iter()
-            .find(|(name, ..)| Some(*name) == value.as_deref())
-        {
-            set.run(*kind);
-        }
-    };
-    view! {
-        <div class="field">
-            <label for="leg-duct">{label_text(Label::Duct)}</label>
-            <select id="leg-duct" on:change=chosen>{options}</select>
-        </div>
-    }
+    view! { <ChoiceField id="leg-duct" label=Label::Duct choices=kinds.to_vec() is_chosen set/> }
 }
 
 #[component]
@@ -163,7 +139,7 @@ fn FlatFields(duct: Memo<Duct>, set: Callback<Duct>) -> impl IntoView {
     }
 }
 
-/// What is guessed of a leg: how far off its length may be, elbows in it, a blockage.
+/// What is guessed of a leg: how far off its length may be, elbows in it, a blockage, a leak.
 #[component]
 fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
     const NO_ESTIMATE: Estimate = Estimate {
@@ -226,12 +202,38 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
             ..leg
         });
     });
+    let gap = Signal::derive(move || {
+        let area = leg.get().leak_free_area_m2.unwrap_or(0.0);
+        format!("{:.2}", store.units.get().small_area(area))
+    });
+    let set_gap = Callback::new(move |figure: f64| {
+        let area = store.units.get_untracked().small_area_from(figure);
+        let leg = leg.get_untracked();
+        let leak_free_area_m2 = (area > 0.0).then_some(area);
+        set.run(LegState {
+            leak_free_area_m2,
+            ..leg
+        });
+    });
     view! {
         <LengthField id="estimate-less" label=Label::EstimateLess shown=less set=set_less/>
         <LengthField id="estimate-more" label=Label::EstimateMore shown=more set=set_more/>
         <NumberField id="concealed-least" label=Label::ConcealedLeast unit=no_unit shown=least set=set_least/>
         <NumberField id="concealed-most" label=Label::ConcealedMost unit=no_unit shown=most set=set_most/>
         <NumberField id="blockage" label=Label::BlockageFreeArea hint=Label::BlockageHint unit=no_unit shown=free set=set_free/>
+        <NumberField id="leak" label=Label::LeakArea hint=Label::LeakHint unit=UnitSystem::small_area_unit shown=gap set=set_gap/>
+        <label class="check">
+            <input
+                type="checkbox"
+                id="wall-box"
+                prop:checked=move || leg.get().ends_in_wall_box
+                on:change=move |event| {
+                    let leg = leg.get_untracked();
+                    set.run(LegState { ends_in_wall_box: event_target_checked(&event), ..leg });
+                }
+            />
+            <span>{label_text(Label::EndsInWallBox)}</span>
+        </label>
     }
 }
 

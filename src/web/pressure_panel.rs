@@ -12,9 +12,9 @@ use std::fmt::Write;
 /// The plot's size and margins, in its own units; it is scaled to the page.
 const WIDTH: f64 = 640.0;
 const HEIGHT: f64 = 190.0;
-const LEFT: f64 = 84.0;
+const LEFT: f64 = 72.0;
 const RIGHT: f64 = 12.0;
-const TOP: f64 = 12.0;
+const TOP: f64 = 20.0;
 const FOOT: f64 = 34.0;
 /// A fitting without length is given this width where the pointer looks for it.
 const LEAST_HIT: f64 = 8.0;
@@ -89,7 +89,10 @@ pub(super) fn PressurePanel() -> impl IntoView {
     });
     view! {
         <section class="panel pressure" aria-labelledby="pressure-title">
-            <h2 id="pressure-title">{label_text(Label::PressureLine)}</h2>
+            <h2 id="pressure-title">
+                {label_text(Label::PressureLine)} ", "
+                {move || store.units.get().pressure(Pressure::ZERO).unit}
+            </h2>
             {move || match plot.get() {
                 None => view! { <p>{label_text(Label::NoAirflowFigure)}</p> }.into_any(),
                 Some(plot) => view! { <PlotView plot/> }.into_any(),
@@ -103,7 +106,7 @@ pub(super) fn PressurePanel() -> impl IntoView {
 fn PlotView(plot: Plot) -> impl IntoView {
     let store = expect_context::<Store>();
     let units = store.units.get();
-    let pressure = |pascals: f64| units.pressure(Pressure::from_pascals(pascals)).to_string();
+    let pressure = |pascals: f64| units.pressure(Pressure::from_pascals(pascals)).figure;
     let nought = plot.y(0.0);
     let top = plot.y(plot.highest);
     let end = plot
@@ -118,7 +121,7 @@ fn PlotView(plot: Plot) -> impl IntoView {
         let (y_total, y_static) = (plot.y(at.total.pascals()), plot.y(at.r#static.pascals()));
         view! {
             <text class="plot-name end" x=x y=y_total - 7.0>{label_text(Label::PressureLineTotal)}</text>
-            <text class="plot-name end static" x=x y=y_static + 16.0>{label_text(Label::PressureLineStatic)}</text>
+            <text class="plot-name end static" x=x y=y_static + 5.0>{label_text(Label::PressureLineStatic)}</text>
         }
     });
     let bands = elements(&plot)

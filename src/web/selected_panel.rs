@@ -1,6 +1,6 @@
 //! The selected element: what can be typed and chosen about it, and what its loss rests on.
 
-use super::field::LengthField;
+use super::field::{ChoiceField, LengthField};
 use super::leg_fields::LegFields;
 use super::own_value::OwnValue;
 use super::store::{Store, label_text};
@@ -11,8 +11,6 @@ use crate::report::words::{Label, Message};
 use crate::system::ElementKind;
 use crate::units::Length;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::HtmlSelectElement;
 
 /// Something about an element that can be changed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -331,34 +329,11 @@ fn ElbowFields(element: ElementId, label: Label, names: FieldNames) -> impl Into
         let radius = elbow.get().map_or(Length::ZERO, |elbow| elbow.radius);
         store.units.get().length(radius).to_string()
     });
-    let kind = move || elbow.get().map(|elbow| elbow.kind);
-    let chosen = move |event: web_sys::Event| {
-        let list = event
-            .target()
-            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
-        let value = list.map(|list| list.value());
-        if let Some((_, _, kind)) = KINDS
-            .iter()
-            .find(|(name, ..)| Some(*name) == value.as_deref())
-        {
-            set(&|elbow| elbow.kind = *kind);
-        }
-    };
-    let options = KINDS.map(|(value, label, of)| {
-        view! {
-            <option value=value prop:selected=move || kind() == Some(of)>
-                {label_text(label)}
-            </option>
-        }
-    });
+    let is_chosen = Callback::new(move |kind| elbow.get().is_some_and(|elbow| elbow.kind == kind));
+    let set_kind = Callback::new(move |kind| set(&|elbow| elbow.kind = kind));
     let take_radius = Callback::new(move |radius| set_radius(&|elbow| elbow.radius = radius));
     view! {
-        <div class="field">
-            <label for=names.0>{label_text(label)}</label>
-            <select id=names.0 on:change=chosen>
-                {options}
-            </select>
-        </div>
+        <ChoiceField id=names.0 label choices=KINDS.to_vec() is_chosen set=set_kind/>
         <LengthField id=names.1 label=Label::ElbowRadius shown set=take_radius/>
     }
 }

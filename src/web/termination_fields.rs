@@ -1,14 +1,12 @@
 //! The termination: what it is and how freely it opens.
 
-use super::field::NumberField;
+use super::field::{ChoiceField, NumberField};
 use super::leg_fields::no_unit;
-use super::store::{Store, label_text};
+use super::store::Store;
 use crate::editor::Action;
 use crate::plan::{Termination, TerminationKind};
 use crate::report::words::Label;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::HtmlSelectElement;
 
 const KINDS: [(&str, Label, TerminationKind); 4] = [
     (
@@ -37,29 +35,11 @@ const KINDS: [(&str, Label, TerminationKind); 4] = [
 pub(super) fn TerminationFields() -> impl IntoView {
     let store = expect_context::<Store>();
     let termination = Memo::new(move |_| store.plan.with(|plan| plan.run.termination));
-    let options = KINDS.map(|(value, label, kind)| {
-        view! {
-            <option value=value prop:selected=move || termination.get().kind == kind>
-                {label_text(label)}
-            </option>
-        }
+    let is_chosen = Callback::new(move |kind| termination.get().kind == kind);
+    let set = Callback::new(move |kind| {
+        let kept = termination.get_untracked();
+        store.act(Action::SetTermination(Termination { kind, ..kept }));
     });
-    let chosen = move |event: web_sys::Event| {
-        let list = event
-            .target()
-            .and_then(|list| list.dyn_into::<HtmlSelectElement>().ok());
-        let value = list.map(|list| list.value());
-        if let Some((_, _, kind)) = KINDS
-            .iter()
-            .find(|(name, ..)| Some(*name) == value.as_deref())
-        {
-            let kept = termination.get_untracked();
-            store.act(Action::SetTermination(Termination {
-                kind: *kind,
-                ..kept
-            }));
-        }
-    };
     let free = Signal::derive(move || format!("{:.0}", termination.get().free_area * 100.0));
     let set_free = Callback::new(move |percent: f64| {
         let kept = termination.get_untracked();
@@ -67,10 +47,7 @@ pub(super) fn TerminationFields() -> impl IntoView {
         store.act(Action::SetTermination(Termination { free_area, ..kept }));
     });
     view! {
-        <div class="field">
-            <label for="termination-kind">{label_text(Label::TerminationKind)}</label>
-            <select id="termination-kind" on:change=chosen>{options}</select>
-        </div>
+        <ChoiceField id="termination-kind" label=Label::TerminationKind choices=KINDS.to_vec() is_chosen set/>
         <NumberField id="termination-free" label=Label::TerminationFreeArea unit=no_unit shown=free set=set_free/>
     }
 }

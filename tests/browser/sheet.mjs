@@ -139,6 +139,8 @@ export function withEveryElement(plan) {
   riser.diameter_m = 0.127;
   second.duct = { foil: { short_of_full_stretch_percent: 20 } };
   second.blockage_free_area = 0.6;
+  second.ends_in_wall_box = true;
+  third.leak_free_area_m2 = 0.0002;
   third.elbow.kind = 'smooth';
   last.concealed_elbows = { least: 1, most: 2 };
   last.estimate = { less_m: 0.3, more_m: 0.5 };
@@ -146,5 +148,5 @@ export function withEveryElement(plan) {
 
 export const EVERY_ELEMENT = [
   'make-up-air:@outlet', 'leg:p1', 'elbow:p1', 'riser:p1', 'elbow-after-riser:p1', 'area-change:p2',
-  'leg:p2', 'blockage:p2', 'elbow:p2', 'elbow:p3', 'leg:p4', 'concealed-elbows:p4', 'termination:p4',
+  'leg:p2', 'blockage:p2', 'wall-box:p2', 'elbow:p2', 'leak:p3', 'elbow:p3', 'leg:p4', 'concealed-elbows:p4', 'termination:p4',
 ];

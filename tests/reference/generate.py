@@ -15,11 +15,12 @@ sys.dont_write_bytecode = True
 import air
 import bends
 import friction
+import leaks
 import low_discrepancy
 import operating_points
 import runs
 
-SETS = (friction, air, bends, low_discrepancy, runs, operating_points)
+SETS = (friction, air, bends, low_discrepancy, runs, operating_points, leaks)
 COMMITTED = Path(__file__).resolve().parent / "data"
 
 # On one kind of processor the files come out identical to the byte. Without fused

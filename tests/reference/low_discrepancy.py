@@ -1,4 +1,4 @@
-"""sobol.csv: the first 512 points of the Sobol sequence in 20 dimensions, not scrambled.
+"""sobol.csv: the first 512 points of the Sobol sequence in 32 dimensions, not scrambled.
 
 Source: scipy 1.17.1, scipy.stats.qmc.Sobol (direction numbers of Joe and Kuo 2008,
 new-joe-kuo-6). The first point is the origin. Every coordinate is a multiple of 1/512, so
@@ -9,7 +9,7 @@ from scipy.stats.qmc import Sobol
 
 from csv_table import write_table
 
-DIMENSIONS = 20
+DIMENSIONS = 32
 POINTS = 512
 
 

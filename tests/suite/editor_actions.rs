@@ -174,13 +174,19 @@ fn leg_state() -> impl Strategy<Value = LegState> {
         prop::option::of(estimate),
         prop::option::of(concealed),
         prop::option::of(number(0.0..1.1)),
+        prop::option::weighted(0.2, number(0.0..0.007)),
+        any::<bool>(),
     )
         .prop_map(
-            |(diameter, estimate, concealed, blockage_free_area)| LegState {
-                diameter,
-                estimate,
-                concealed,
-                blockage_free_area,
+            |(diameter, estimate, concealed, blockage_free_area, leak_free_area_m2, in_box)| {
+                LegState {
+                    diameter,
+                    estimate,
+                    concealed,
+                    blockage_free_area,
+                    leak_free_area_m2,
+                    ends_in_wall_box: in_box,
+                }
             },
         )
 }

@@ -17,6 +17,7 @@ pub enum Fault {
     BadId(String),
     NoSuchWall(String),
     NoPoints,
+    NotSettable(String),
 }
 
 /// A spoilt file: what is wrong with it, its bytes, and the fault that reading it must end in.
@@ -45,6 +46,7 @@ pub fn fault(bytes: &[u8]) -> Fault {
         Err(FileError::Value(ValueError::BadId { path })) => Fault::BadId(path),
         Err(FileError::Value(ValueError::NoSuchWall { path })) => Fault::NoSuchWall(path),
         Err(FileError::Value(ValueError::NoPoints)) => Fault::NoPoints,
+        Err(FileError::Value(ValueError::NotSettable { path })) => Fault::NotSettable(path),
     }
 }
 

@@ -19,6 +19,7 @@ mod dust;
 mod friction;
 mod sobol;
 
+mod leaks;
 mod operating;
 mod runs;
 mod worked_examples;

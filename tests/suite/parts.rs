@@ -9,8 +9,8 @@ use elbowroom::plan::{
     TerminationKind,
 };
 use elbowroom::rules::{Doubt, Verdict};
-use elbowroom::system::{LedgerRow, assess, pressure_line};
-use elbowroom::units::{Length, Pressure};
+use elbowroom::system::{Draw, LedgerRow, assess, pressure_line};
+use elbowroom::units::{Airflow, Length, Pressure};
 
 /// Arithmetic done by hand to five digits.
 const BY_HAND: f64 = 2e-4;
@@ -160,6 +160,50 @@ fn a_blockage_by_its_free_area() {
     plan.run.points[1].leg.blockage_free_area = Some(0.3);
     let found = k(&plan, "blockage:p2");
     assert!((found / 18.5336 - 1.0).abs() < BY_HAND, "{found}");
+}
+
+/// A gap of 5 cm² lets 0.6 times 5 cm² times sqrt(2 p/rho) out, p the static pressure past the joint
+/// against the house: at a joint just before a hood of K 2 and a 5 Pa flap, p is q + 5 Pa. With
+/// 0.05 m³/s past it in a 4 in duct, V = 6.1674 m/s. Source: orifice law.
+#[test]
+fn a_gap_before_the_hood_by_the_orifice_law() {
+    let mut plan = stated();
+    // The last leg shrinks to nothing that counts.
+    let last = plan.run.points.len() - 1;
+    let before = plan.run.points[last - 1].position;
+    plan.run.points[last].position = elbowroom::plan::Point::new(before.x, before.y - 1e-3);
+    plan.run.points[last].leg.leak_free_area_m2 = Some(5e-4);
+    let (run, _) = elbowroom::system::CompiledRun::of(&plan);
+    let rho = run.density.kilograms_per_cubic_metre();
+    let at_end = Airflow::from_cubic_metres_per_second(0.05);
+    let evaluation = run.at(at_end, &Draw::LIKELY);
+    let q = rho / 2.0 * 6.167_4_f64.powi(2);
+    let escaped = 0.6 * 5e-4 * (2.0 * (q + 5.0) / rho).sqrt();
+    let found = (evaluation.airflow - at_end).cubic_metres_per_second();
+    assert!((found / escaped - 1.0).abs() < 0.002, "{found} {escaped}");
+    // A tight run sends all of it out of the hood.
+    plan.run.points[last].leg.leak_free_area_m2 = None;
+    let tight = elbowroom::system::CompiledRun::of(&plan)
+        .0
+        .at(at_end, &Draw::LIKELY);
+    assert_eq!(tight.airflow, at_end);
+}
+
+/// A wall box costs its own K and ends the transition duct: what is flexible past it is in the run.
+/// IRC 2021 M1502.4.3, M1502.4.6.1; K is an assumption.
+#[test]
+fn a_wall_box_ends_the_transition() {
+    let mut plan = stated();
+    let foil = Duct::Foil {
+        short_of_full_stretch_percent: 0.0,
+    };
+    plan.run.points[0].duct = foil;
+    plan.run.points[0].leg.ends_in_wall_box = true;
+    assert!((k(&plan, "wall-box:p1") - 0.1).abs() < 1e-12);
+    let doubts = |plan: &Plan| elbowroom::report::figures(plan).0.code.doubts;
+    assert!(!doubts(&plan).contains(&Doubt::FlexibleInRun));
+    plan.run.points[1].duct = foil;
+    assert!(doubts(&plan).contains(&Doubt::FlexibleInRun));
 }
 
 /// A door's undercut of 1/2 x 30 in costs rho/2 (0.05 / (0.6 * 0.0096774))² = 44.5 Pa at 0.05 m³/s

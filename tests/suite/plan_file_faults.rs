@@ -280,6 +280,11 @@ pub fn legs_out_of_range() -> Vec<Case> {
             with("/run/points/3/blockage_free_area", json!(50)),
             range("run.points[3].blockage_free_area"),
         ),
+        (
+            "leak in cm²",
+            with("/run/points/3/leak_free_area_m2", json!(5)),
+            range("run.points[3].leak_free_area_m2"),
+        ),
     ]
 }
 
@@ -320,6 +325,17 @@ pub fn optional_numbers_out_of_range() -> Vec<Case> {
             "override past all bounds",
             with("/overrides", set("roof_cap", [1.0, 2.0, 2e6])),
             range("overrides[0].high"),
+        ),
+        (
+            "one input set twice",
+            with(
+                "/overrides",
+                json!([
+                    {"input": "roof_cap", "low": 1, "likely": 2, "high": 3, "note": ""},
+                    {"input": "roof_cap", "low": 1, "likely": 2.5, "high": 3, "note": ""}
+                ]),
+            ),
+            Fault::NotSettable("overrides[1].input".to_owned()),
         ),
         (
             "low over likely",

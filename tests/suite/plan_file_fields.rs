@@ -317,6 +317,14 @@ pub fn faults_of_optional_fields() -> Vec<Case> {
             field("overrides[0].input"),
         ),
         (
+            "an input that is worked out for each element",
+            with(
+                "/overrides",
+                json!([{"input": "smooth_elbow", "low": 1, "likely": 1, "high": 1, "note": ""}]),
+            ),
+            field("overrides[0].input"),
+        ),
+        (
             "override without its note",
             with(
                 "/overrides",

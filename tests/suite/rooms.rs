@@ -36,12 +36,14 @@ const BELOW_BIN: &str =
     "units numeric source air duct plan system rules scene report search diagnosis editor web";
 
 /// Libraries of the browser, and the rooms that may name them.
-const BROWSER_LIBRARIES: [&str; 5] = [
+const BROWSER_LIBRARIES: [&str; 7] = [
     "leptos",
     "web_sys",
     "js_sys",
     "wasm_bindgen",
     "serde_wasm_bindgen",
+    "gloo-timers",
+    "idb",
 ];
 const BROWSER_ROOMS: [&str; 2] = ["web", "bin"];
 

@@ -1,7 +1,7 @@
 //! Each bound of the published schema is the reader's: at it, one step past it, and anywhere else.
 //! Source of what is right: two statements of one limit, the schema's and the reader's, made apart.
 
-use crate::schema::{agreement, all_places, fullest};
+use crate::schema::{SCHEMA, agreement, all_places, fullest};
 use crate::seeded;
 use crate::tally::Tally;
 use elbowroom::plan::Field;
@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 const LARGEST: usize = 1 << 20;
 
 /// Which field each number of the fullest plan is of; `*` stands for a place in a list.
-const FIELDS: [(&str, Field); 42] = [
+const FIELDS: [(&str, Field); 43] = [
     ("/site/altitude_m", Field::ALTITUDE),
     ("/site/outdoor_temperature_degc", Field::OUTDOOR_TEMPERATURE),
     ("/site/outdoor_relative_humidity", Field::HUMIDITY),
@@ -56,6 +56,7 @@ const FIELDS: [(&str, Field); 42] = [
         Field::CONCEALED_ELBOWS,
     ),
     ("/run/points/*/blockage_free_area", Field::FREE_SHARE),
+    ("/run/points/*/leak_free_area_m2", Field::LEAK_AREA),
     ("/run/termination/free_area", Field::FREE_SHARE),
     (
         "*/short_of_full_stretch_percent",
@@ -209,37 +210,51 @@ fn each_list_has_the_readers_length() {
             "/overrides",
             json!({"input": "blockage", "low": 0, "likely": 0, "high": 0, "note": ""}),
             0,
+            18,
         ),
         (
             "/walls",
             json!({"from_x_m": 0, "from_y_m": 0, "to_x_m": 0, "to_y_m": 0, "thickness_m": 1,
                 "outside": true}),
             0,
+            10_000,
         ),
         (
             "/openings",
             json!({"wall": "w1", "kind": "door", "offset_m": 0, "width_m": 1}),
             0,
+            10_000,
         ),
         (
             "/obstacles",
             json!({"name": "", "x_m": 0, "y_m": 0, "width_m": 1, "depth_m": 1}),
             0,
+            10_000,
         ),
         (
             "/run/points",
             json!({"x_m": 0, "y_m": 0, "duct": "rigid", "elbow": elbow}),
             1,
+            10_000,
         ),
     ];
     let mut document = fullest();
     document["openings"] = json!([]);
+    let inputs: Vec<Value> = SCHEMA["$defs"]["input"]["oneOf"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|input| input["const"].clone())
+        .collect();
     let mut tally = Tally::new("lengths of lists");
-    for (pointer, item, least) in lists {
-        for (count, right) in [(0, least == 0), (1, true), (10_000, true), (10_001, false)] {
+    for (pointer, item, least, most) in lists {
+        for (count, right) in [(0, least == 0), (1, true), (most, true), (most + 1, false)] {
             let numbered = |index: usize| {
                 let mut item = item.clone();
-                if pointer != "/overrides" {
+                if pointer == "/overrides" {
+                    // Each once; one more than there are has to be one of them again.
+                    item["input"] = inputs[index % inputs.len()].clone();
+                } else {
                     item["id"] = json!(index.to_string());
                 }
                 item

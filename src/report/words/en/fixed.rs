@@ -40,7 +40,8 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::Velocity => "Velocity",
         Label::CodeLength => "Code length",
         Label::DevelopedLength => "Developed length",
-        Label::EquivalentLength => "Equivalent length",
+        // Soft hyphens: both stand over narrow columns on a phone.
+        Label::EquivalentLength => "Equiva\u{ad}lent length",
         Label::NoAirflowFigure => "no airflow",
         Label::Likely => "likely",
         Label::BandPending => "working out the band",
@@ -56,7 +57,7 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ColumnSize => "Size",
         Label::ColumnLoss => "Loss",
         Label::ColumnShare => "Share",
-        Label::ColumnCodeDeduction => "Code deduction",
+        Label::ColumnCodeDeduction => "Code deduc\u{ad}tion",
         Label::ColumnRank => "Rank",
         Label::ColumnSum => "Whole run",
         Label::BalanceDraught => "Draught of the rise",
@@ -92,6 +93,11 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ConcealedMost => "Concealed elbows, at most",
         Label::BlockageFreeArea => "Free area at a blockage (%)",
         Label::BlockageHint => "100 for none.",
+        Label::LeakArea => "Gap of a leaking joint at its start",
+        Label::LeakHint => {
+            "0 for a tight joint. A gap of 1/16 in (1.6 mm) all round a 4 in duct is 0.8 in² (5 cm²)."
+        }
+        Label::EndsInWallBox => "Ends in a recessed wall box",
         Label::MoreAboutLeg => "Estimated, concealed or blocked",
         Label::TerminationKind => "Termination",
         Label::TerminationWallHood => "Wall hood with one flap",

@@ -9,7 +9,7 @@ use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
-use crate::units::{Length, UnitSystem};
+use crate::units::{Airflow, Length, UnitSystem};
 use fixed::{action_name, caution, label};
 use trouble::{file, length_text, refusal};
 
@@ -85,6 +85,8 @@ fn element(kind: ElementKind) -> &'static str {
         ElementKind::AreaChange { area_ratio } if area_ratio > 1.0 => "Enlargement",
         ElementKind::AreaChange { .. } => "Contraction",
         ElementKind::Blockage { .. } => "Blockage",
+        ElementKind::Leak { .. } => "Leaking joint",
+        ElementKind::WallBox => "Recessed wall box",
         ElementKind::ConcealedElbows { .. } => "Concealed elbows",
         ElementKind::Termination { termination, .. } => match termination {
             TerminationKind::WallHood => "Wall hood",
@@ -128,11 +130,15 @@ fn element_size(units: UnitSystem, kind: ElementKind) -> String {
         }
         ElementKind::AreaChange { area_ratio } => format!("area times {area_ratio:.2}"),
         ElementKind::Blockage { free_area } => format!("{:.0} % free", free_area * 100.0),
+        ElementKind::Leak { free_area_m2 } => {
+            let (area, unit) = (units.small_area(free_area_m2), units.small_area_unit());
+            format!("gap of {area:.2} {unit}")
+        }
         ElementKind::ConcealedElbows { least, most } => format!("{least} to {most} of 90°"),
         ElementKind::Termination { free_area, .. } if free_area < 1.0 => {
             format!("{:.0} % free", free_area * 100.0)
         }
-        ElementKind::Termination { .. } => String::new(),
+        ElementKind::Termination { .. } | ElementKind::WallBox => String::new(),
         ElementKind::MakeUpAir { free_area_m2 } => {
             let (area, unit) = (units.small_area(free_area_m2), units.small_area_unit());
             format!("{area:.0} {unit} free")
@@ -293,6 +299,15 @@ fn finding(units: UnitSystem, finding: &Finding) -> String {
             "The air is so slow that it is neither smooth nor turbulent: friction is not determined."
                 .to_owned()
         }
+        Finding::JointLeaks { escaped, .. } if *escaped < Airflow::ZERO => format!(
+            "The draught draws about {} into the run by a leaking joint. Seal it.",
+            units.airflow(-*escaped)
+        ),
+        Finding::JointLeaks { escaped, .. } => format!(
+            "A leaking joint lets about {} out into the house, with its moisture and lint. Codes want \
+             joints tight: seal it with foil tape or a clamp.",
+            units.airflow(*escaped)
+        ),
         Finding::NoAirflow => {
             "The blower cannot move air through this run. Check rises and the stated air."
                 .to_owned()

@@ -26,6 +26,9 @@ fn value(error: &ValueError) -> String {
             "{path} is empty, too long, used twice, or has signs other than letters, digits, - and _."
         ),
         ValueError::NoSuchWall { path } => format!("{path} names a wall that is not in the plan."),
+        ValueError::NotSettable { path } => {
+            format!("{path} is set twice, or is worked out for each element and cannot be set.")
+        }
         ValueError::NoPoints => {
             "run.points is empty; a run needs one point at least, where it ends.".to_owned()
         }
