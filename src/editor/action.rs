@@ -1,8 +1,10 @@
 //! Everything that a person can do.
 
+use super::{Tool, Turn};
 use crate::plan::{
-    BendMethod, CodeChoice, Duct, Elbow, ElementId, Exhaust, Flow, Input, LegState, NodeId,
-    Override, Plan, Point, Site, Termination,
+    BendMethod, CodeChoice, Dryer, Duct, Elbow, ElementId, Exhaust, Flow, Heading, Input, LegState,
+    NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Site, Termination, ThingId, Wall,
+    Zone,
 };
 use crate::units::{Length, UnitSystem};
 
@@ -14,6 +16,15 @@ pub enum Action {
         /// Where, m on the plan.
         at: Point,
         /// How far off, m on the plan.
+        reach: f64,
+        /// Whether a thing is added to those that are selected, or taken from them.
+        adds: bool,
+    },
+    /// The pointer moved without a press.
+    Hover {
+        /// Where to, m on the plan.
+        at: Point,
+        /// How near a line must be to catch it, m on the plan.
         reach: f64,
     },
     /// The pressed pointer moved.
@@ -29,12 +40,51 @@ pub enum Action {
     Cancel,
     /// Select an element, or nothing.
     Select(Option<ElementId>),
+    /// Take a tool in hand; what was being drawn is laid down.
+    TakeTool(Tool),
+    /// Set a point with the tool in hand, where the keys' cursor is.
+    PutPoint,
+    /// Set a point with the tool in hand at a typed length from the last one.
+    PutLength {
+        /// How far.
+        length: Length,
+        /// Which way; none for the way that the pen points.
+        heading: Option<Heading>,
+    },
+    /// End what is being drawn.
+    FinishDrawing,
+    /// Select a thing about the run.
+    SelectThing {
+        /// Which.
+        thing: ThingId,
+        /// Whether it is added to those that are selected, or taken from them.
+        adds: bool,
+    },
+    /// Select the thing after (or before) the selected one in the order of their list.
+    SelectNextThing {
+        /// After, or before.
+        forward: bool,
+    },
+    /// Select everything.
+    SelectAll,
+    /// Remove the selected corner or things.
+    Remove,
+    /// Copy the selected things.
+    Copy,
+    /// Turn or mirror the selected things.
+    Turn(Turn),
+    /// Put another thing in the place of the one with its name.
+    SetThing(Box<NewThing>),
+    /// Put a picture under the drawing, or take it away.
+    SetPicture(Option<Box<Picture>>),
+    /// Set the ceiling's height.
+    SetCeiling(Length),
     /// Select the element after (or before) the selected one in run order.
     SelectNeighbour {
         /// Toward the termination, or toward the dryer.
         forward: bool,
     },
-    /// Move the selected corner.
+    /// Move the selected corner or things, or with a drawing tool the keys' cursor.
     Nudge {
         /// To the right.
         right: Length,
@@ -132,4 +182,19 @@ pub enum Action {
         /// Above 1 to come nearer.
         factor: f64,
     },
+}
+
+/// A thing that takes the place of the one with its id.
+#[derive(Debug, Clone, PartialEq)]
+pub enum NewThing {
+    /// A wall.
+    Wall(Wall),
+    /// An opening.
+    Opening(Opening),
+    /// An obstacle.
+    Obstacle(Obstacle),
+    /// A zone.
+    Zone(Zone),
+    /// The dryer.
+    Dryer(Dryer),
 }

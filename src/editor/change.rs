@@ -8,7 +8,7 @@ use crate::report::words::Refusal;
 use crate::units::Length;
 
 /// A leg shorter than this cannot be built; it keeps two corners from falling on one another.
-const SHORTEST_LEG: Length = Length::from_metres(0.05);
+pub(super) const SHORTEST_LEG: Length = Length::from_metres(0.05);
 /// Two lengths that are closer than this are the same.
 const SAME_LENGTH: Length = Length::from_metres(1e-9);
 
@@ -95,6 +95,40 @@ fn free_id(plan: &Plan) -> String {
         .map(|number| format!("p{number}"))
         .find(|id| plan.run.index_of(id).is_none())
         .unwrap_or_default()
+}
+
+/// Draws the next leg to `to`: from the outlet in place of the run that is there, or from its end.
+pub(super) fn draw_leg(plan: &Plan, fresh: bool, to: Point) -> Changed {
+    let last = plan.run.points.last();
+    let from = match last {
+        Some(last) if !fresh => last.position,
+        _ => plan.dryer.outlet(),
+    };
+    if from.distance(to) < SHORTEST_LEG {
+        return Err(Refusal::LegTooShort);
+    }
+    let elbow = match last {
+        Some(last) if !fresh => last.fitting.elbow,
+        _ => plan.run.outlet.elbow,
+    };
+    let duct = match last {
+        Some(last) if !fresh => last.duct,
+        _ => Duct::Rigid,
+    };
+    let mut plan = plan.clone();
+    if fresh {
+        plan.run.points.clear();
+        plan.run.outlet.riser = None;
+    }
+    let id = free_id(&plan);
+    plan.run.points.push(RunPoint {
+        id: id.into(),
+        position: to,
+        duct,
+        leg: LegState::default(),
+        fitting: Fitting { elbow, riser: None },
+    });
+    checked(plan)
 }
 
 /// Removes a corner; the termination stays.

@@ -4,21 +4,29 @@
 
 mod action;
 mod change;
+mod change_things;
+mod drag;
+mod draw;
 mod effect;
 mod gesture;
 mod history;
 mod pick;
 mod snap;
 mod state;
+mod tool;
+mod turn;
 mod update;
 mod view;
 
-pub use action::Action;
+pub use action::{Action, NewThing};
+pub use draw::cursor;
 pub use effect::Effect;
-pub use gesture::Gesture;
+pub use gesture::{Gesture, Held};
 pub use history::History;
-pub use pick::{Hit, pick};
-pub use snap::snap;
+pub use pick::{Hit, handles, pick, pick_thing};
+pub use snap::{Catch, Line, Settled};
 pub use state::State;
+pub use tool::{Pen, Tool};
+pub use turn::Turn;
 pub use update::update;
 pub use view::View;

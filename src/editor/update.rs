@@ -1,7 +1,7 @@
 //! The step from one state to the next.
 
 use super::change::{self, Changed};
-use super::{Action, Effect, Gesture, Hit, State, pick, snap};
+use super::{Action, Effect, State, Tool, Turn, change_things as things, drag, draw, turn};
 use crate::plan::{Bounds, ElementId, NodeId, Part, Plan, Point, RunPath};
 use crate::report::words::{ActionName, Refusal};
 use crate::units::Length;
@@ -11,11 +11,42 @@ use std::sync::Arc;
 /// itself ends a drag first and puts its corner back.
 pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
     match action {
-        Action::Press { at, reach } => press(state, at, reach),
-        Action::Drag { to, reach } => drag(state, to, reach),
-        Action::Release => return release(state),
-        Action::Cancel => cancel(state),
-        Action::Select(element) => state.selection = element.filter(|id| exists(state, id)),
+        Action::Press { at, reach, .. } if state.tool != Tool::Pick => {
+            return draw::press(state, at, reach);
+        }
+        Action::Press { at, reach, adds } => drag::press(state, at, reach, adds),
+        Action::Drag { to, reach } if state.tool != Tool::Pick => draw::hover(state, to, reach),
+        Action::Drag { to, reach } => drag::drag(state, to, reach),
+        Action::Hover { at, reach } => draw::hover(state, at, reach),
+        Action::Release if state.tool != Tool::Pick => return draw::release(state),
+        Action::Release => return drag::release(state),
+        Action::Cancel => {
+            draw::cancel(state);
+            drag::cancel(state);
+        }
+        Action::TakeTool(tool) => {
+            drag::cancel(state);
+            draw::take_tool(state, tool);
+        }
+        Action::PutPoint => {
+            drag::cancel(state);
+            return draw::put_at_cursor(state);
+        }
+        Action::PutLength { length, heading } => {
+            drag::cancel(state);
+            return draw::put_length(state, length, heading);
+        }
+        Action::FinishDrawing => draw::finish(state),
+        Action::Select(element) => {
+            let element = element.filter(|id| exists(state, id));
+            state.select(element);
+        }
+        Action::SelectThing { thing, adds } => drag::select_thing(state, thing, adds),
+        Action::SelectNextThing { forward } => select_next_thing(state, forward),
+        Action::SelectAll => {
+            state.selection = None;
+            state.things = state.plan.things().into_iter().collect();
+        }
         Action::SelectNeighbour { forward } => select_neighbour(state, forward),
         Action::Resize { width, height } => {
             state.view.resize(width, height);
@@ -31,7 +62,7 @@ pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
 
 /// The actions that change the plan in one step.
 fn edit(state: &mut State, action: Action) -> Vec<Effect> {
-    cancel(state);
+    drag::cancel(state);
     let plan = state.plan.clone();
     let (name, changed) = match action {
         Action::Undo | Action::Redo => return step_through_history(state, action == Action::Undo),
@@ -40,7 +71,8 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
             let fits = opened.is_ok();
             let effects = commit(state, ActionName::OpenPlan, opened);
             if fits {
-                state.selection = None;
+                state.select(None);
+                draw::take_tool(state, Tool::Pick);
                 state.view.show(&Bounds::of(&state.plan));
             }
             return effects;
@@ -56,62 +88,102 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
             };
             let effects = commit(state, ActionName::InsertBend, changed);
             if let Some(node) = node {
-                state.selection = Some(ElementId::new(&node, Part::Elbow));
+                state.select(Some(ElementId::new(&node, Part::Elbow)));
             }
             return effects;
         }
         Action::Nudge { right, down } => return nudge(state, right, down),
-        Action::DeleteBend(node) => (ActionName::DeleteBend, change::delete_bend(&plan, &node)),
-        Action::SetLegLength { node, length } => (
-            ActionName::SetLegLength,
-            change::set_leg_length(&plan, &node, length),
-        ),
-        Action::SetRise { node, rise } => {
-            (ActionName::SetRise, change::set_rise(&plan, &node, rise))
+        Action::Remove => return remove(state),
+        Action::Copy => {
+            let copied = things::copy(&plan, &state.things);
+            let (changed, names) = match copied {
+                Ok((plan, names)) => (Ok(plan), Some(names)),
+                Err(refusal) => (Err(refusal), None),
+            };
+            let effects = commit(state, ActionName::CopyThings, changed);
+            if let Some(names) = names {
+                state.things = names;
+            }
+            return effects;
         }
-        Action::SetElbow { element, elbow } => (
-            ActionName::SetElbow,
-            change::set_elbow(&plan, &element, elbow),
-        ),
-        Action::SetLeg { node, duct, leg } => {
-            (ActionName::SetLeg, change::set_leg(&plan, &node, duct, leg))
+        Action::Turn(turn) => {
+            let name = match turn {
+                Turn::Quarter => ActionName::TurnThings,
+                Turn::Mirror => ActionName::MirrorThings,
+            };
+            (name, turn::turn(&plan, &state.things, turn))
         }
-        Action::SetTermination(termination) => (
-            ActionName::SetTermination,
-            change::alter(&plan, |plan| plan.run.termination = termination),
-        ),
-        Action::SetOverride { input, value } => (
-            ActionName::SetOverride,
-            change::set_override(&plan, input, value),
-        ),
-        Action::SetBendMethod(method) => (
-            ActionName::SetBendMethod,
-            change::alter(&plan, |plan| plan.bend_method = method),
-        ),
-        Action::SetFlow(flow) => (
-            ActionName::SetAir,
-            change::alter(&plan, |plan| plan.flow = flow),
-        ),
-        Action::SetSite(site) => (
-            ActionName::SetAir,
-            change::alter(&plan, |plan| plan.site = site),
-        ),
-        Action::SetExhaust(exhaust) => (
-            ActionName::SetAir,
-            change::alter(&plan, |plan| plan.exhaust = exhaust),
-        ),
-        Action::SetCode(code) => (
-            ActionName::SetCode,
-            change::alter(&plan, |plan| plan.code = code),
-        ),
-        // The others never come here: `update` takes them.
-        _ => return Vec::new(),
+        action => {
+            let Some(change) = one_change(&plan, action) else {
+                return Vec::new();
+            };
+            change
+        }
     };
     commit(state, name, changed)
 }
 
+/// The actions that change one thing and leave the rest of the editor alone; none for the others.
+fn one_change(plan: &Plan, action: Action) -> Option<(ActionName, Changed)> {
+    Some(match action {
+        Action::SetThing(new) => (ActionName::SetThing, things::set(plan, *new)),
+        Action::SetPicture(picture) => (
+            ActionName::SetPicture,
+            change::alter(plan, |plan| plan.picture = picture.map(|it| *it)),
+        ),
+        Action::SetCeiling(height) => (
+            ActionName::SetThing,
+            change::alter(plan, |plan| plan.ceiling_height = height),
+        ),
+        Action::DeleteBend(node) => (ActionName::DeleteBend, change::delete_bend(plan, &node)),
+        Action::SetLegLength { node, length } => (
+            ActionName::SetLegLength,
+            change::set_leg_length(plan, &node, length),
+        ),
+        Action::SetRise { node, rise } => {
+            (ActionName::SetRise, change::set_rise(plan, &node, rise))
+        }
+        Action::SetElbow { element, elbow } => (
+            ActionName::SetElbow,
+            change::set_elbow(plan, &element, elbow),
+        ),
+        Action::SetLeg { node, duct, leg } => {
+            (ActionName::SetLeg, change::set_leg(plan, &node, duct, leg))
+        }
+        Action::SetTermination(termination) => (
+            ActionName::SetTermination,
+            change::alter(plan, |plan| plan.run.termination = termination),
+        ),
+        Action::SetOverride { input, value } => (
+            ActionName::SetOverride,
+            change::set_override(plan, input, value),
+        ),
+        Action::SetBendMethod(method) => (
+            ActionName::SetBendMethod,
+            change::alter(plan, |plan| plan.bend_method = method),
+        ),
+        Action::SetFlow(flow) => (
+            ActionName::SetAir,
+            change::alter(plan, |plan| plan.flow = flow),
+        ),
+        Action::SetSite(site) => (
+            ActionName::SetAir,
+            change::alter(plan, |plan| plan.site = site),
+        ),
+        Action::SetExhaust(exhaust) => (
+            ActionName::SetAir,
+            change::alter(plan, |plan| plan.exhaust = exhaust),
+        ),
+        Action::SetCode(code) => (
+            ActionName::SetCode,
+            change::alter(plan, |plan| plan.code = code),
+        ),
+        _ => return None,
+    })
+}
+
 /// Puts a changed plan in place, or gives the refusal. A change that changes nothing is no step.
-fn commit(state: &mut State, name: ActionName, changed: Changed) -> Vec<Effect> {
+pub(super) fn commit(state: &mut State, name: ActionName, changed: Changed) -> Vec<Effect> {
     match changed {
         Err(refusal) => vec![Effect::Refuse(refusal)],
         Ok(plan) if plan == *state.plan => Vec::new(),
@@ -134,99 +206,15 @@ fn step_through_history(state: &mut State, back: bool) -> Vec<Effect> {
     name.map(Effect::Announce).into_iter().collect()
 }
 
-fn press(state: &mut State, at: Point, reach: f64) {
-    cancel(state);
-    let before = state.plan.clone();
-    let (node, name) = match pick(&state.plan, at, reach) {
-        None => {
-            state.selection = None;
-            return;
-        }
-        Some(Hit::Leg(leg)) => {
-            state.selection = Some(leg);
-            return;
-        }
-        Some(Hit::Corner(node)) => {
-            let last = is_last(&state.plan, &node);
-            let (part, name) = if last {
-                (Part::Termination, ActionName::MoveTermination)
-            } else {
-                (Part::Elbow, ActionName::MoveCorner)
-            };
-            state.selection = Some(ElementId::new(&node, part));
-            (node, name)
-        }
-        Some(Hit::NewBend(leg)) => {
-            state.selection = Some(ElementId::new(&leg, Part::Leg));
-            (leg, ActionName::InsertBend)
-        }
-    };
-    let held = match name {
-        ActionName::InsertBend => middle_of_leg(&before, &node),
-        _ => position(&before, &node),
-    };
-    let grip = held.map_or((0.0, 0.0), |held| (at.x - held.x, at.y - held.y));
-    state.gesture = Some(Gesture {
-        node,
-        name,
-        before,
-        grip,
-    });
-}
-
-fn drag(state: &mut State, to: Point, reach: f64) {
-    let Some(gesture) = &mut state.gesture else {
-        return;
-    };
-    let wanted = Point::new(to.x - gesture.grip.0, to.y - gesture.grip.1);
-    if Arc::ptr_eq(&state.plan, &gesture.before) {
-        // A hand is never quite still: a press that hardly moves only selects.
-        let is_new = gesture.name == ActionName::InsertBend;
-        let held = if is_new {
-            middle_of_leg(&state.plan, &gesture.node)
-        } else {
-            position(&state.plan, &gesture.node)
-        };
-        let Some(held) = held.filter(|held| held.distance(wanted).metres() > reach / 4.0) else {
-            return;
-        };
-        if is_new {
-            let Ok((plan, node)) = change::insert_bend(&state.plan, &gesture.node, held) else {
-                return;
-            };
-            state.plan = Arc::new(plan);
-            state.selection = Some(ElementId::new(&node, Part::Elbow));
-            gesture.node = node;
-        }
-    }
-    let neighbours = change::neighbours(&state.plan, &gesture.node);
-    let settled = snap(wanted, &neighbours, reach, state.units);
-    // A place that cannot be leaves the corner where it last could.
-    if let Ok(plan) = change::move_corner(&state.plan, &gesture.node, settled) {
-        state.plan = Arc::new(plan);
-    }
-}
-
-fn release(state: &mut State) -> Vec<Effect> {
-    let Some(gesture) = state.gesture.take() else {
-        return Vec::new();
-    };
-    if *state.plan == *gesture.before {
-        state.plan = gesture.before;
-        return Vec::new();
-    }
-    state.history.record(gesture.name, gesture.before);
-    vec![Effect::Announce(gesture.name)]
-}
-
-fn cancel(state: &mut State) {
-    if let Some(gesture) = state.gesture.take() {
-        state.plan = gesture.before;
-        keep_selection_real(state);
-    }
-}
-
 fn nudge(state: &mut State, right: Length, down: Length) -> Vec<Effect> {
+    if state.tool != Tool::Pick {
+        draw::move_cursor(state, right, down);
+        return Vec::new();
+    }
+    if !state.things.is_empty() {
+        let changed = things::shift(&state.plan, &state.things, right.metres(), down.metres());
+        return commit(state, ActionName::MoveThings, changed);
+    }
     let Some(node) = state.selection.as_ref().map(|id| id.node.clone()) else {
         return Vec::new();
     };
@@ -241,6 +229,36 @@ fn nudge(state: &mut State, right: Length, down: Length) -> Vec<Effect> {
     };
     let changed = change::move_corner(&state.plan, &node, to);
     commit(state, name, changed)
+}
+
+/// Removes the selected corner, or the selected things.
+fn remove(state: &mut State) -> Vec<Effect> {
+    if !state.things.is_empty() {
+        let changed = things::remove(&state.plan, &state.things);
+        return commit(state, ActionName::RemoveThings, changed);
+    }
+    match &state.selection {
+        Some(id) if id.part != Part::Leg => {
+            let changed = change::delete_bend(&state.plan, &id.node);
+            commit(state, ActionName::DeleteBend, changed)
+        }
+        _ => Vec::new(),
+    }
+}
+
+/// Steps through the things about the run, round at the ends.
+fn select_next_thing(state: &mut State, forward: bool) {
+    let things = state.plan.things();
+    let at = things.iter().position(|id| state.things.contains(id));
+    let next = match (at, forward) {
+        (None, true) => 0,
+        (None, false) => things.len() - 1,
+        (Some(at), true) => (at + 1) % things.len(),
+        (Some(at), false) => (at + things.len() - 1) % things.len(),
+    };
+    if let Some(thing) = things.into_iter().nth(next) {
+        state.select_thing(thing);
+    }
 }
 
 /// Steps through the elements in run order, round at the ends.
@@ -260,10 +278,10 @@ fn select_neighbour(state: &mut State, forward: bool) {
         (Some(at), true) => (at + 1) % ids.len(),
         (Some(at), false) => (at + ids.len() - 1) % ids.len(),
     };
-    state.selection = ids.get(next).cloned();
+    state.select(ids.get(next).cloned());
 }
 
-fn position(plan: &Plan, node: &NodeId) -> Option<Point> {
+pub(super) fn position(plan: &Plan, node: &NodeId) -> Option<Point> {
     match node {
         NodeId::Outlet => None,
         NodeId::Point(id) => plan
@@ -273,7 +291,7 @@ fn position(plan: &Plan, node: &NodeId) -> Option<Point> {
     }
 }
 
-fn middle_of_leg(plan: &Plan, node: &NodeId) -> Option<Point> {
+pub(super) fn middle_of_leg(plan: &Plan, node: &NodeId) -> Option<Point> {
     match node {
         NodeId::Outlet => None,
         NodeId::Point(id) => plan.run.index_of(id).map(|index| {
@@ -282,7 +300,7 @@ fn middle_of_leg(plan: &Plan, node: &NodeId) -> Option<Point> {
     }
 }
 
-fn is_last(plan: &Plan, node: &NodeId) -> bool {
+pub(super) fn is_last(plan: &Plan, node: &NodeId) -> bool {
     plan.run
         .points
         .last()
@@ -294,7 +312,9 @@ fn exists(state: &State, id: &ElementId) -> bool {
     state.plan.run.fitting(&id.node).is_some()
 }
 
-fn keep_selection_real(state: &mut State) {
+pub(super) fn keep_selection_real(state: &mut State) {
+    let plan = Arc::clone(&state.plan);
+    state.things.retain(|thing| plan.thing(thing).is_some());
     if let Some(selected) = state.selection.take() {
         state.selection = exists(state, &selected).then_some(selected);
     }

@@ -32,6 +32,16 @@ impl Bounds {
             let (width, depth) = (obstacle.width.metres(), obstacle.depth.metres());
             bounds.take(Point::new(corner.x + width, corner.y + depth), 0.0);
         }
+        for zone in &plan.zones {
+            let (width, depth) = (zone.width.metres(), zone.depth.metres());
+            bounds.take(Point::new(zone.x_m, zone.y_m), 0.0);
+            bounds.take(Point::new(zone.x_m + width, zone.y_m + depth), 0.0);
+        }
+        if let Some(picture) = &plan.picture {
+            let (width, depth) = (picture.width.metres(), picture.depth.metres());
+            bounds.take(Point::new(picture.x_m, picture.y_m), 0.0);
+            bounds.take(Point::new(picture.x_m + width, picture.y_m + depth), 0.0);
+        }
         for point in &plan.run.points {
             bounds.take(point.position, plan.run.diameter.metres());
         }

@@ -1,10 +1,9 @@
-//! The document but for its run: site, air, code, room and dryer. Field names in the file carry their
-//! unit.
+//! The document but for its run and its room: site, air, code and dryer. Field names in the file
+//! carry their unit.
 
-use super::{Heading, Override, Point, Run};
+use super::{Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone};
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
 use serde::{Deserialize, Serialize};
-use std::sync::Arc;
 
 /// Everything that a person drew or typed about one job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -34,10 +33,35 @@ pub struct Plan {
     pub openings: Vec<Opening>,
     /// What stands in the way.
     pub obstacles: Vec<Obstacle>,
+    /// Parts of the sheet with a temperature of their own.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub zones: Vec<Zone>,
+    /// The room's ceiling above its floor; the ceiling space begins there.
+    #[serde(
+        rename = "ceiling_height_m",
+        default = "common_ceiling",
+        skip_serializing_if = "is_common_ceiling"
+    )]
+    pub ceiling_height: Length,
+    /// A floor plan's picture to trace over.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub picture: Option<Picture>,
     /// The dryer.
     pub dryer: Dryer,
     /// Its exhaust run.
     pub run: Run,
+}
+
+/// A ceiling of 8 ft: common practice, no source.
+pub(super) const COMMON_CEILING: Length = Length::from_feet(8.0);
+
+const fn common_ceiling() -> Length {
+    COMMON_CEILING
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+fn is_common_ceiling(height: &Length) -> bool {
+    *height == COMMON_CEILING
 }
 
 /// The house's surroundings.
@@ -135,86 +159,6 @@ pub enum RuleSetId {
     Irc2021,
 }
 
-/// A straight wall by its centre line.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Wall {
-    /// Its id.
-    pub id: Arc<str>,
-    /// Start, m.
-    pub from_x_m: f64,
-    /// Start, m.
-    pub from_y_m: f64,
-    /// End, m.
-    pub to_x_m: f64,
-    /// End, m.
-    pub to_y_m: f64,
-    /// Its thickness.
-    #[serde(rename = "thickness_m")]
-    pub thickness: Length,
-    /// Whether outdoors is on its other side.
-    pub outside: bool,
-}
-
-impl Wall {
-    /// Where it starts.
-    pub fn from(&self) -> Point {
-        Point::new(self.from_x_m, self.from_y_m)
-    }
-    /// Where it ends.
-    pub fn to(&self) -> Point {
-        Point::new(self.to_x_m, self.to_y_m)
-    }
-}
-
-/// A window or door in a wall.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Opening {
-    /// Its id.
-    pub id: Arc<str>,
-    /// The wall that it is in.
-    pub wall: Arc<str>,
-    /// What it is.
-    pub kind: OpeningKind,
-    /// From the wall's start to the opening's near side.
-    #[serde(rename = "offset_m")]
-    pub offset: Length,
-    /// Along the wall.
-    #[serde(rename = "width_m")]
-    pub width: Length,
-}
-
-/// Kinds of openings.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum OpeningKind {
-    /// A window.
-    Window,
-    /// A door.
-    Door,
-}
-
-/// Something that takes up room.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Obstacle {
-    /// Its id.
-    pub id: Arc<str>,
-    /// What it is called.
-    pub name: String,
-    /// The corner with the least x and y, m.
-    pub x_m: f64,
-    /// The corner with the least x and y, m.
-    pub y_m: f64,
-    /// Along x.
-    #[serde(rename = "width_m")]
-    pub width: Length,
-    /// Along y.
-    #[serde(rename = "depth_m")]
-    pub depth: Length,
-}
-
 /// The dryer on the floor.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -229,11 +173,17 @@ pub struct Dryer {
     /// Front to back.
     #[serde(rename = "depth_m")]
     pub depth: Length,
-    /// Clockwise turn on the floor; at none the outlet faces the top of the sheet.
+    /// Clockwise turn on the floor; at none its back faces the top of the sheet.
     pub turned_deg: f64,
     /// Outlet's centre above the floor.
     #[serde(rename = "outlet_height_m")]
     pub outlet_height: Length,
+    /// The side that the outlet is on.
+    #[serde(default, skip_serializing_if = "OutletSide::is_default")]
+    pub outlet_side: OutletSide,
+    /// Whether it stands on the washer.
+    #[serde(default, skip_serializing_if = "is_not_so")]
+    pub stacked: bool,
     /// Changes cautions only, never a figure or a verdict.
     pub energy: Energy,
 }
@@ -243,14 +193,51 @@ impl Dryer {
     pub fn centre(&self) -> Point {
         Point::new(self.x_m, self.y_m)
     }
-    /// The way the outlet faces.
-    pub fn outlet_heading(&self) -> Heading {
+    /// The way its back faces.
+    pub fn back_heading(&self) -> Heading {
         Heading::clockwise_from_top(Angle::from_degrees(self.turned_deg))
     }
-    /// The outlet: the middle of the back.
+    /// The way the outlet faces.
+    pub fn outlet_heading(&self) -> Heading {
+        let back = self.back_heading();
+        match self.outlet_side {
+            OutletSide::Back => back,
+            OutletSide::Left => back.right().back(),
+            OutletSide::Right => back.right(),
+        }
+    }
+    /// The outlet: the middle of its side.
     pub fn outlet(&self) -> Point {
-        self.centre()
-            .toward(self.outlet_heading(), self.depth / 2.0)
+        let out = match self.outlet_side {
+            OutletSide::Back => self.depth,
+            OutletSide::Left | OutletSide::Right => self.width,
+        };
+        self.centre().toward(self.outlet_heading(), out / 2.0)
+    }
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+pub(super) fn is_not_so(it: &bool) -> bool {
+    !it
+}
+
+/// The side of a dryer that its outlet is on, as its back is looked at from the front.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum OutletSide {
+    /// Its back.
+    #[default]
+    Back,
+    /// Its left side.
+    Left,
+    /// Its right side.
+    Right,
+}
+
+impl OutletSide {
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
+    fn is_default(&self) -> bool {
+        *self == Self::default()
     }
 }
 

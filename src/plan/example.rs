@@ -3,10 +3,11 @@
 //! The laundry is invented; what people read of it (title, note, the name of the chimney breast)
 //! comes from the caller.
 
+use super::document::COMMON_CEILING;
 use super::{
     BendMethod, CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow,
-    LegState, Obstacle, Opening, OpeningKind, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site,
-    Termination, TerminationKind, Wall,
+    LegState, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide, Plan, Point, Riser,
+    RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
 };
 use crate::units::{Length, Pressure, Temperature};
 
@@ -83,6 +84,8 @@ pub fn example(title: String, note: String, breast: String) -> Plan {
         obstacles: vec![Obstacle {
             id: "b1".into(),
             name: breast,
+            kind: ObstacleKind::ClosedArea,
+            level: Level::Room,
             x_m: inches(58.0, 0.0).x,
             y_m: 0.0,
             width: Length::from_inches(16.0),
@@ -95,6 +98,8 @@ pub fn example(title: String, note: String, breast: String) -> Plan {
             depth: Length::from_inches(30.0),
             turned_deg: 0.0,
             outlet_height: Length::from_inches(5.0),
+            outlet_side: OutletSide::Back,
+            stacked: false,
             energy: Energy::Electric,
         },
         run: Run {
@@ -145,6 +150,9 @@ pub fn blank(title: String) -> Plan {
         walls: Vec::new(),
         openings: Vec::new(),
         obstacles: Vec::new(),
+        zones: Vec::new(),
+        ceiling_height: COMMON_CEILING,
+        picture: None,
         dryer: Dryer {
             x_m: inches(48.0, 0.0).x,
             y_m: inches(0.0, 96.0).y,
@@ -152,6 +160,8 @@ pub fn blank(title: String) -> Plan {
             depth: Length::from_inches(30.0),
             turned_deg: 0.0,
             outlet_height: Length::from_inches(5.0),
+            outlet_side: OutletSide::Back,
+            stacked: false,
             energy: Energy::Electric,
         },
         run: Run {

@@ -6,8 +6,8 @@ use serde_json::Value;
 
 const FORMAT: &str = "elbowroom-plan";
 const VERSION: u64 = 1;
-/// Far above any drawn plan, bytes.
-const LARGEST_FILE: usize = 1 << 20;
+/// Far above any drawn plan with a picture, bytes.
+const LARGEST_FILE: usize = 4 << 20;
 
 /// Why a file could not be read. The open plan stays as it is.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

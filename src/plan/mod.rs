@@ -6,26 +6,34 @@ mod bounds;
 mod document;
 mod element;
 mod example;
+mod field;
 mod file;
 mod path;
 mod point;
+mod room;
 mod run;
+mod thing;
 mod uncertain;
 mod validate;
 
 pub use bounds::Bounds;
 pub use document::{
-    BendMethod, CodeChoice, Dryer, Energy, Exhaust, Flow, Obstacle, Opening, OpeningKind, Plan,
-    RuleSetId, Site, Wall,
+    BendMethod, CodeChoice, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, RuleSetId, Site,
 };
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};
+pub use field::Field;
 pub use file::{FileError, read, write};
 pub use path::{Bend, Piece, PieceKind, RunPath};
 pub use point::{Heading, Point};
+pub use room::{
+    Axis, Level, Obstacle, ObstacleKind, Opening, OpeningKind, Picture, PictureCoding, Wall, Zone,
+    ZoneKind,
+};
 pub use run::{
     ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Fitting, LegState, Riser, Run, RunPoint,
     Termination, TerminationKind,
 };
+pub use thing::{Thing, ThingId};
 pub use uncertain::{Input, Override};
-pub use validate::{Field, ValueError, validate};
+pub use validate::{ValueError, validate};

@@ -61,6 +61,15 @@ pub struct Heading {
 }
 
 impl Heading {
+    /// To the right of the sheet.
+    pub const RIGHT: Self = Self { x: 1.0, y: 0.0 };
+    /// Toward the foot of the sheet.
+    pub const DOWN: Self = Self { x: 0.0, y: 1.0 };
+    /// To the left of the sheet.
+    pub const LEFT: Self = Self { x: -1.0, y: 0.0 };
+    /// Toward the top of the sheet.
+    pub const UP: Self = Self { x: 0.0, y: -1.0 };
+
     /// The heading `turned` clockwise (as seen on the sheet) from the top of the sheet.
     pub fn clockwise_from_top(turned: Angle) -> Self {
         let (sine, cosine) = turned.radians().sin_cos();

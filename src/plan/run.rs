@@ -1,5 +1,6 @@
 //! The document's run: its points, elbows, risers and termination.
 
+use super::document::is_not_so;
 use super::{NodeId, Point};
 use crate::units::Length;
 use serde::{Deserialize, Serialize};
@@ -278,11 +279,6 @@ impl Termination {
             free_area: 1.0,
         }
     }
-}
-
-#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
-fn is_not_so(it: &bool) -> bool {
-    !it
 }
 
 fn wholly() -> f64 {

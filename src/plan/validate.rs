@@ -1,79 +1,7 @@
-//! What a plan's values may be. The limits stand here and nowhere else.
+//! Checks every value of a plan against its limits.
 
-use super::{ConcealedElbows, Duct, Estimate, Plan, RunPoint};
+use super::{ConcealedElbows, Duct, Estimate, Field, ObstacleKind, Plan, RunPoint};
 use std::collections::BTreeSet;
-
-/// A kind of value, with the least and the greatest that a plan can hold, in the unit of its field
-/// in the file.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Field {
-    /// The least value.
-    pub least: f64,
-    /// The greatest value.
-    pub greatest: f64,
-}
-
-impl Field {
-    /// A coordinate on the sheet, m.
-    pub const COORDINATE: Self = Self::new(-500.0, 500.0);
-    /// A rise, m; a drop is negative.
-    pub const RISE: Self = Self::new(-30.0, 30.0);
-    /// A height above the floor, m.
-    pub const HEIGHT: Self = Self::new(0.0, 30.0);
-    /// The side of a thing in the room, m.
-    pub const SIZE: Self = Self::new(0.01, 100.0);
-    /// A wall's thickness, m.
-    pub const THICKNESS: Self = Self::new(0.005, 2.0);
-    /// A distance along a wall, m.
-    pub const OFFSET: Self = Self::new(0.0, 500.0);
-    /// A duct's inside diameter, m.
-    pub const DIAMETER: Self = Self::new(0.05, 0.5);
-    /// An elbow's centre-line radius, m.
-    pub const RADIUS: Self = Self::new(0.025, 1.5);
-    /// Altitude, m.
-    pub const ALTITUDE: Self = Self::new(-450.0, 5000.0);
-    /// Outdoor temperature, degrees Celsius.
-    pub const OUTDOOR_TEMPERATURE: Self = Self::new(-50.0, 60.0);
-    /// Exhaust temperature, degrees Celsius.
-    pub const EXHAUST_TEMPERATURE: Self = Self::new(-20.0, 100.0);
-    /// Relative humidity, a share.
-    pub const HUMIDITY: Self = Self::new(0.0, 1.0);
-    /// Airflow, m³/s.
-    pub const AIRFLOW: Self = Self::new(0.001, 0.5);
-    /// A turn on the floor, degrees.
-    pub const TURN: Self = Self::new(-360.0, 360.0);
-    /// A free share of an area.
-    pub const FREE_SHARE: Self = Self::new(0.02, 1.0);
-    /// Flexible duct pushed together, percent short of full stretch.
-    pub const SHORT_OF_FULL_STRETCH: Self = Self::new(0.0, 80.0);
-    /// A side of flat rectangular duct, m.
-    pub const RECTANGULAR_SIDE: Self = Self::new(0.02, 1.0);
-    /// How far off an estimated length may be, m.
-    pub const ESTIMATE: Self = Self::new(0.0, 50.0);
-    /// Elbows in a concealed stretch.
-    pub const CONCEALED_ELBOWS: Self = Self::new(0.0, 12.0);
-    /// The house's pressure less the outdoors', Pa.
-    pub const HOUSE_PRESSURE: Self = Self::new(-100.0, 100.0);
-    /// Free area for make-up air, m².
-    pub const FREE_AREA: Self = Self::new(0.0005, 10.0);
-    /// Free area of a leaking joint, m²: from a pinhole to a third of a 6 in duct.
-    pub const LEAK_AREA: Self = Self::new(1e-6, 0.006);
-    /// A value set by the user.
-    pub const OVERRIDE: Self = Self::new(0.0, 1e6);
-    /// How many values a plan may set: each settable input once.
-    pub const OVERRIDES: Self = Self::new(0.0, 18.0);
-    /// How many points, walls or other things a plan may have.
-    pub const COUNT: Self = Self::new(0.0, 10_000.0);
-
-    const fn new(least: f64, greatest: f64) -> Self {
-        Self { least, greatest }
-    }
-
-    /// Whether `value` lies inside; a not-a-number does not.
-    pub fn holds(self, value: f64) -> bool {
-        (self.least..=self.greatest).contains(&value)
-    }
-}
 
 /// Which value of a plan cannot be, and what could.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -100,6 +28,11 @@ pub enum ValueError {
     },
     /// A run needs a point to end at.
     NoPoints,
+    /// A picture's text is not Base64.
+    NotBase64 {
+        /// The path to it.
+        path: String,
+    },
     /// An input is set that is worked out for each element, or one is set twice.
     NotSettable {
         /// The path to it.
@@ -246,7 +179,21 @@ impl Check {
             let (width, depth) = (obstacle.width.metres(), obstacle.depth.metres());
             self.value(&format!("obstacles[{index}].width_m"), width, Field::SIZE);
             self.value(&format!("obstacles[{index}].depth_m"), depth, Field::SIZE);
+            if let ObstacleKind::Framing { spacing, .. } = obstacle.kind {
+                self.value(
+                    &format!("obstacles[{index}].kind.framing.spacing_m"),
+                    spacing.metres(),
+                    Field::SPACING,
+                );
+            }
         }
+        self.zones(plan);
+        self.picture(plan);
+        self.value(
+            "ceiling_height_m",
+            plan.ceiling_height.metres(),
+            Field::CEILING,
+        );
         let dryer = &plan.dryer;
         self.value("dryer.x_m", dryer.x_m, Field::COORDINATE);
         self.value("dryer.y_m", dryer.y_m, Field::COORDINATE);
@@ -258,6 +205,40 @@ impl Check {
             dryer.outlet_height.metres(),
             Field::HEIGHT,
         );
+    }
+
+    fn zones(&mut self, plan: &Plan) {
+        self.count("zones", plan.zones.len(), Field::COUNT);
+        self.ids("zones", plan.zones.iter().map(|zone| &*zone.id));
+        for (index, zone) in plan.zones.iter().enumerate() {
+            let path = |name: &str| format!("zones[{index}].{name}");
+            self.value(
+                &path("temperature_degc"),
+                zone.temperature.celsius(),
+                Field::ZONE_TEMPERATURE,
+            );
+            self.value(&path("x_m"), zone.x_m, Field::COORDINATE);
+            self.value(&path("y_m"), zone.y_m, Field::COORDINATE);
+            self.value(&path("width_m"), zone.width.metres(), Field::SIZE);
+            self.value(&path("depth_m"), zone.depth.metres(), Field::SIZE);
+        }
+    }
+
+    fn picture(&mut self, plan: &Plan) {
+        let Some(picture) = &plan.picture else {
+            return;
+        };
+        let data = &picture.data_base64;
+        self.count("picture.data_base64", data.len(), Field::PICTURE);
+        if !is_base64(data) {
+            self.fail(ValueError::NotBase64 {
+                path: "picture.data_base64".to_owned(),
+            });
+        }
+        self.value("picture.x_m", picture.x_m, Field::COORDINATE);
+        self.value("picture.y_m", picture.y_m, Field::COORDINATE);
+        self.value("picture.width_m", picture.width.metres(), Field::SIZE);
+        self.value("picture.depth_m", picture.depth.metres(), Field::SIZE);
     }
 
     fn run(&mut self, plan: &Plan) {
@@ -388,4 +369,11 @@ impl Check {
             self.value(&path, radius, Field::RADIUS);
         }
     }
+}
+
+/// Whether `text` is Base64 with its padding: so nothing else can hide in a picture's address.
+fn is_base64(text: &str) -> bool {
+    let body = text.trim_end_matches('=');
+    let plain = |letter: u8| letter.is_ascii_alphanumeric() || letter == b'+' || letter == b'/';
+    text.len().is_multiple_of(4) && text.len() - body.len() <= 2 && body.bytes().all(plain)
 }

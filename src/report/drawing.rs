@@ -7,7 +7,7 @@ use crate::system::Ledger;
 use crate::units::UnitSystem;
 use svg::Document;
 use svg::node::element::path::Data;
-use svg::node::element::{Circle, Group, Path, Text as TextElement};
+use svg::node::element::{Circle, Group, Image, Path, Text as TextElement};
 
 /// Paper millimetres for each metre of the plan: a scale of 1 to 20.
 const MILLIMETRES_PER_METRE: f64 = 50.0;
@@ -94,6 +94,28 @@ impl Sheet {
                         .set("stroke-width", look.width),
                 )
             }
+            Shape::Picture {
+                corner,
+                width,
+                depth,
+                coding,
+                data,
+            } => {
+                let (x, y) = self.place(*corner);
+                group.add(
+                    Image::new()
+                        .set("x", x)
+                        .set("y", y)
+                        .set("width", width.metres() * MILLIMETRES_PER_METRE)
+                        .set("height", depth.metres() * MILLIMETRES_PER_METRE)
+                        .set("preserveAspectRatio", "none")
+                        .set("opacity", 0.5)
+                        .set(
+                            "href",
+                            format!("data:{};base64,{data}", coding.media_type()),
+                        ),
+                )
+            }
             Shape::Text { at, aside, text } => {
                 let (mut x, mut y) = self.place(*at);
                 if let Some(aside) = aside {
@@ -163,7 +185,10 @@ impl Look {
         let (fill, stroke, width) = match &mark.role {
             Role::OutsideWall => ("none".to_owned(), "#8a9099".to_owned(), to_scale),
             Role::InsideWall => ("none".to_owned(), "#b9bec6".to_owned(), to_scale),
-            Role::Window => ("#ffffff".to_owned(), INK.to_owned(), HAIRLINE),
+            Role::Window | Role::AirIntake => ("#ffffff".to_owned(), INK.to_owned(), HAIRLINE),
+            Role::ObstacleElsewhere | Role::Framing | Role::Zone => {
+                ("none".to_owned(), "#6b7280".to_owned(), HAIRLINE)
+            }
             Role::Door => ("#ffffff".to_owned(), "#6b7280".to_owned(), HAIRLINE),
             Role::Obstacle => ("#e8eaed".to_owned(), "#6b7280".to_owned(), HAIRLINE),
             Role::Dryer => ("none".to_owned(), INK.to_owned(), HAIRLINE),
@@ -179,14 +204,21 @@ impl Look {
                 cividis(mark.weight).to_string(),
                 to_scale,
             ),
-            Role::Label | Role::Rank | Role::Corner(_) | Role::NewBend { .. } => {
-                ("none".to_owned(), "none".to_owned(), HAIRLINE)
-            }
+            Role::Picture
+            | Role::Draft
+            | Role::Guide
+            | Role::Handle
+            | Role::Dimension
+            | Role::Label
+            | Role::Rank
+            | Role::Corner(_)
+            | Role::NewBend { .. } => ("none".to_owned(), "none".to_owned(), HAIRLINE),
         };
         let (dashes, opacity) = match &mark.role {
             Role::Corrugation => ("0.4 0.8", 0.5),
             Role::Concealed => ("2.5 1.5", 0.25),
             Role::Flat => ("none", 0.15),
+            Role::ObstacleElsewhere | Role::Zone => ("1 1", 1.0),
             _ => ("none", 1.0),
         };
         Self {

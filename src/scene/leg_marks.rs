@@ -33,6 +33,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
                 width,
                 weight: 0.0,
                 element: Some(ElementId::new(node, part)),
+                thing: None,
             });
         };
         let line = Shape::Path(vec![Step::Move(ends.0), Step::Line(ends.1)]);
@@ -103,6 +104,7 @@ pub(super) fn ranks(plan: &Plan, path: &RunPath, ledger: &Ledger, marks: &mut Ve
                 width: Length::ZERO,
                 weight: 0.0,
                 element: Some(id.clone()),
+                thing: None,
             });
         }
     }

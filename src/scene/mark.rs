@@ -1,7 +1,10 @@
 //! One mark of the drawing.
 
-use crate::plan::{ElementId, Heading, NodeId, Point};
-use crate::units::Length;
+use crate::plan::{
+    ElementId, Heading, NodeId, ObstacleKind, PictureCoding, Point, ThingId, ZoneKind,
+};
+use crate::units::{Length, Temperature};
+use std::sync::Arc;
 
 /// One thing to draw.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,6 +21,8 @@ pub struct Mark {
     pub weight: f64,
     /// The element that it belongs to.
     pub element: Option<ElementId>,
+    /// The thing about the run that it belongs to.
+    pub thing: Option<ThingId>,
 }
 
 /// What a mark stands for.
@@ -31,8 +36,26 @@ pub enum Role {
     Window,
     /// A door.
     Door,
+    /// An air intake.
+    AirIntake,
     /// Something in the way.
     Obstacle,
+    /// Something in the way over the ceiling or under the floor.
+    ObstacleElsewhere,
+    /// Studs or joists.
+    Framing,
+    /// A zone's outline.
+    Zone,
+    /// A floor plan's picture.
+    Picture,
+    /// What is being drawn.
+    Draft,
+    /// A line that what is drawn or dragged has settled on.
+    Guide,
+    /// A dimension of the whole room.
+    Dimension,
+    /// A handle of a selected thing.
+    Handle,
     /// The dryer's footprint.
     Dryer,
     /// The duct's outline.
@@ -68,6 +91,23 @@ pub enum Role {
     },
 }
 
+/// What a drawn or dragged point has settled on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Snap {
+    /// Level or upright with the point before.
+    Square,
+    /// At 45 deg from the point before.
+    Diagonal,
+    /// In line with another end or corner.
+    InLine,
+    /// On a wall's end.
+    WallEnd,
+    /// On a wall's face.
+    WallFace,
+    /// Midway between two studs or joists.
+    BetweenMembers,
+}
+
 /// The outline of a mark, m on the plan.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Shape {
@@ -82,6 +122,19 @@ pub enum Shape {
     },
     /// A dot of the same size at every zoom.
     Dot(Point),
+    /// A picture, its sides along the sheet's.
+    Picture {
+        /// Its top left corner.
+        corner: Point,
+        /// How wide it is.
+        width: Length,
+        /// How deep it is.
+        depth: Length,
+        /// How it is coded.
+        coding: PictureCoding,
+        /// Its bytes in Base64.
+        data: Arc<str>,
+    },
     /// Text of the same size at every zoom.
     Text {
         /// Where it stands.
@@ -126,4 +179,12 @@ pub enum Text {
     Dryer,
     /// A name that the user gave.
     Name(String),
+    /// What an obstacle without a name is.
+    Obstacle(ObstacleKind),
+    /// What a zone is, and its temperature.
+    Zone(ZoneKind, Temperature),
+    /// A dimension, side by side of what is being drawn or of the room.
+    Size(Length),
+    /// What a snap line is.
+    Snap(Snap),
 }

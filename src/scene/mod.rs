@@ -3,13 +3,16 @@
 //!
 //! Knows neither the page nor paper.
 
+mod draft;
 mod leg_marks;
 mod mark;
+mod obstacle;
 mod ramp;
 mod room;
 mod run;
 
-pub use mark::{Mark, Role, Shape, Step, Text};
+pub use draft::{Draft, DraftKind, Guide, draft_marks};
+pub use mark::{Mark, Role, Shape, Snap, Step, Text};
 pub use ramp::{Colour, cividis};
 
 use crate::plan::{Plan, RunPath};

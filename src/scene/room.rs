@@ -1,10 +1,19 @@
-//! The room: walls, openings, obstacles and the dryer.
+//! The room: picture, zones, walls, openings, obstacles and the dryer.
 
+use super::obstacle;
 use super::{Mark, Role, Shape, Step, Text};
-use crate::plan::{Dryer, Heading, Obstacle, Opening, OpeningKind, Plan, Point, Wall};
+use crate::plan::{
+    Dryer, Heading, Opening, OpeningKind, Picture, Plan, Point, ThingId, Wall, Zone,
+};
 use crate::units::Length;
 
 pub(super) fn draw(plan: &Plan, marks: &mut Vec<Mark>) {
+    if let Some(picture) = &plan.picture {
+        draw_picture(picture, marks);
+    }
+    for zone in &plan.zones {
+        draw_zone(zone, marks);
+    }
     // Outside walls run through at the corners.
     for outside in [false, true] {
         for wall in plan.walls.iter().filter(|wall| wall.outside == outside) {
@@ -17,27 +26,28 @@ pub(super) fn draw(plan: &Plan, marks: &mut Vec<Mark>) {
         }
     }
     for obstacle in &plan.obstacles {
-        draw_obstacle(obstacle, marks);
+        obstacle::draw(obstacle, marks);
     }
     draw_dryer(&plan.dryer, marks);
 }
 
-fn mark(id: String, role: Role, shape: Shape, width: Length) -> Mark {
+pub(super) fn mark(thing: &ThingId, part: &str, role: Role, shape: Shape, width: Length) -> Mark {
     Mark {
-        id,
+        id: format!("{thing}{part}"),
         role,
         shape,
         width,
         weight: 0.0,
         element: None,
+        thing: Some(thing.clone()),
     }
 }
 
-fn line(from: Point, to: Point) -> Shape {
+pub(super) fn line(from: Point, to: Point) -> Shape {
     Shape::Path(vec![Step::Move(from), Step::Line(to)])
 }
 
-fn polygon(corners: [Point; 4]) -> Shape {
+pub(super) fn polygon(corners: [Point; 4]) -> Shape {
     let [first, rest @ ..] = corners;
     let mut steps = vec![Step::Move(first)];
     steps.extend(rest.map(Step::Line));
@@ -60,12 +70,8 @@ fn draw_wall(wall: &Wall, marks: &mut Vec<Mark>) {
             (from.toward(along, -half), to.toward(along, half))
         }
     };
-    marks.push(mark(
-        format!("wall:{}", wall.id),
-        role,
-        line(from, to),
-        wall.thickness,
-    ));
+    let thing = ThingId::Wall(wall.id.clone());
+    marks.push(mark(&thing, "", role, line(from, to), wall.thickness));
 }
 
 fn draw_opening(opening: &Opening, wall: &Wall, marks: &mut Vec<Mark>) {
@@ -82,16 +88,14 @@ fn draw_opening(opening: &Opening, wall: &Wall, marks: &mut Vec<Mark>) {
         far.toward(across, half),
         near.toward(across, half),
     ];
-    let id = format!("opening:{}", opening.id);
+    let thing = ThingId::Opening(opening.id.clone());
+    let mut add = |part: &str, role: Role, shape: Shape| {
+        marks.push(mark(&thing, part, role, shape, Length::ZERO));
+    };
     match opening.kind {
         OpeningKind::Window => {
-            marks.push(mark(id.clone(), Role::Window, polygon(jambs), Length::ZERO));
-            marks.push(mark(
-                format!("{id}:glass"),
-                Role::Window,
-                line(near, far),
-                Length::ZERO,
-            ));
+            add("", Role::Window, polygon(jambs));
+            add(":glass", Role::Window, line(near, far));
         }
         OpeningKind::Door => {
             let leaf = near.toward(across, opening.width);
@@ -104,47 +108,69 @@ fn draw_opening(opening: &Opening, wall: &Wall, marks: &mut Vec<Mark>) {
                     clockwise: false,
                 },
             ];
-            marks.push(mark(id.clone(), Role::Door, polygon(jambs), Length::ZERO));
-            marks.push(mark(
-                format!("{id}:leaf"),
-                Role::Door,
-                Shape::Path(swing),
-                Length::ZERO,
-            ));
+            add("", Role::Door, polygon(jambs));
+            add(":leaf", Role::Door, Shape::Path(swing));
+        }
+        OpeningKind::AirIntake => {
+            /// Louvres across the opening.
+            const LOUVRES: u32 = 4;
+            let louvres = (1..LOUVRES).flat_map(|louvre| {
+                let at = near.toward(
+                    along,
+                    opening.width * (f64::from(louvre) / f64::from(LOUVRES)),
+                );
+                [
+                    Step::Move(at.toward(across, -half)),
+                    Step::Line(at.toward(across, half)),
+                ]
+            });
+            let louvres = Shape::Path(louvres.collect());
+            add("", Role::AirIntake, polygon(jambs));
+            add(":louvres", Role::AirIntake, louvres);
         }
     }
 }
 
-fn draw_obstacle(obstacle: &Obstacle, marks: &mut Vec<Mark>) {
-    let (x, y) = (obstacle.x_m, obstacle.y_m);
-    let (right, foot) = (x + obstacle.width.metres(), y + obstacle.depth.metres());
-    let corners = [
+fn draw_picture(picture: &Picture, marks: &mut Vec<Mark>) {
+    let shape = Shape::Picture {
+        corner: Point::new(picture.x_m, picture.y_m),
+        width: picture.width,
+        depth: picture.depth,
+        coding: picture.coding,
+        data: picture.data_base64.clone(),
+    };
+    let thing = ThingId::Picture;
+    marks.push(mark(&thing, "", Role::Picture, shape, Length::ZERO));
+}
+
+fn draw_zone(zone: &Zone, marks: &mut Vec<Mark>) {
+    let thing = ThingId::Zone(zone.id.clone());
+    let outline = rectangle(Point::new(zone.x_m, zone.y_m), zone.width, zone.depth);
+    marks.push(mark(&thing, "", Role::Zone, outline, Length::ZERO));
+    let text = Shape::Text {
+        at: Point::new(zone.x_m + zone.width.metres() / 2.0, zone.y_m),
+        aside: Some(Heading::DOWN),
+        text: Text::Zone(zone.kind, zone.temperature),
+    };
+    marks.push(mark(&thing, ":name", Role::Label, text, Length::ZERO));
+}
+
+/// A rectangle along the sheet's sides.
+pub(super) fn rectangle(corner: Point, width: Length, depth: Length) -> Shape {
+    let (x, y) = (corner.x, corner.y);
+    let (right, foot) = (x + width.metres(), y + depth.metres());
+    polygon([
         Point::new(x, y),
         Point::new(right, y),
         Point::new(right, foot),
         Point::new(x, foot),
-    ];
-    let id = format!("obstacle:{}", obstacle.id);
-    marks.push(mark(
-        id.clone(),
-        Role::Obstacle,
-        polygon(corners),
-        Length::ZERO,
-    ));
-    if !obstacle.name.is_empty() {
-        let text = Shape::Text {
-            at: corners[0].halfway(corners[2]),
-            aside: None,
-            text: Text::Name(obstacle.name.clone()),
-        };
-        marks.push(mark(format!("{id}:name"), Role::Label, text, Length::ZERO));
-    }
+    ])
 }
 
 fn draw_dryer(dryer: &Dryer, marks: &mut Vec<Mark>) {
     /// The drum's share of the footprint's lesser side.
     const DRUM: f64 = 0.38;
-    let back: Heading = dryer.outlet_heading();
+    let back: Heading = dryer.back_heading();
     let (half_width, half_depth) = (dryer.width / 2.0, dryer.depth / 2.0);
     let corner = |across: Length, along: Length| {
         dryer
@@ -158,7 +184,8 @@ fn draw_dryer(dryer: &Dryer, marks: &mut Vec<Mark>) {
         corner(half_width, -half_depth),
         corner(-half_width, -half_depth),
     ]);
-    marks.push(mark("dryer".into(), Role::Dryer, outline, Length::ZERO));
+    let thing = ThingId::Dryer;
+    marks.push(mark(&thing, "", Role::Dryer, outline, Length::ZERO));
     let lesser = if dryer.width < dryer.depth {
         dryer.width
     } else {
@@ -168,11 +195,11 @@ fn draw_dryer(dryer: &Dryer, marks: &mut Vec<Mark>) {
         centre: dryer.centre(),
         radius: lesser * DRUM,
     };
-    marks.push(mark("dryer:drum".into(), Role::Dryer, drum, Length::ZERO));
+    marks.push(mark(&thing, ":drum", Role::Dryer, drum, Length::ZERO));
     let name = Shape::Text {
         at: dryer.centre(),
         aside: None,
         text: Text::Dryer,
     };
-    marks.push(mark("dryer:name".into(), Role::Label, name, Length::ZERO));
+    marks.push(mark(&thing, ":name", Role::Label, name, Length::ZERO));
 }

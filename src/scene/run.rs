@@ -34,6 +34,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
             width: plan.run.diameter,
             weight: 0.0,
             element: Some(piece.id.clone()),
+            thing: None,
         });
         bores.push(Mark {
             id: format!("bore:{}", piece.id),
@@ -42,6 +43,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
             width: plan.run.diameter * BORE_WIDTH,
             weight: 0.0,
             element: Some(piece.id.clone()),
+            thing: None,
         });
         drawing.core(piece, shape, middle, aside);
     }
@@ -88,6 +90,7 @@ impl Drawing<'_> {
             width: self.diameter * (least + (greatest - least) * weight),
             weight,
             element: Some(piece.id.clone()),
+            thing: None,
         });
         if let Some(rank) = rank.filter(|rank| *rank <= RANKED) {
             self.notes.push(Mark {
@@ -101,6 +104,7 @@ impl Drawing<'_> {
                 width: Length::ZERO,
                 weight,
                 element: Some(piece.id.clone()),
+                thing: None,
             });
         }
     }
@@ -242,6 +246,7 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
             width: Length::ZERO,
             weight: 0.0,
             element: Some(piece.id.clone()),
+            thing: None,
         });
     }
 }
@@ -282,6 +287,7 @@ fn handles(plan: &Plan, marks: &mut Vec<Mark>) {
             width: Length::ZERO,
             weight: 0.0,
             element: Some(ElementId::new(&node, part)),
+            thing: None,
         };
         let middle = before.halfway(point.position);
         let new_bend = Role::NewBend {

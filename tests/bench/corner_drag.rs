@@ -32,6 +32,7 @@ impl CornerDrag {
             Action::Press {
                 at: CORNER,
                 reach: REACH,
+                adds: false,
             },
         );
         assert!(state.gesture.is_some(), "the corner is under the pointer");

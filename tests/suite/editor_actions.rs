@@ -1,5 +1,6 @@
 //! Random actions of a person at the drawing: mostly sensible, often not.
 
+use crate::editor_room::at_the_room;
 use crate::random_plan::{elbow, with_blower, with_stated_airflow};
 use elbowroom::editor::{Action, State};
 use elbowroom::plan::{
@@ -20,6 +21,10 @@ pub enum Step {
     PressOn(Spot, (f64, f64), f64),
     /// A drag to, or a little off, a part of the run: lines catch it and corners fall together.
     DragTo(Spot, (f64, f64), f64),
+    /// Selects one of the things that are there, or adds it.
+    SelectOne(prop::sample::Index, bool),
+    /// A press in the middle of one of the things that are there.
+    PressOnThing(prop::sample::Index, f64, bool),
 }
 
 /// A part of the run, whichever way it is drawn by now.
@@ -42,7 +47,23 @@ impl Step {
             Self::PressOn(spot, off, reach) => Action::Press {
                 at: on(*spot, *off),
                 reach: *reach,
+                adds: false,
             },
+            Self::SelectOne(index, adds) => {
+                let things = state.plan.things();
+                let thing = things[index.index(things.len())].clone();
+                Action::SelectThing { thing, adds: *adds }
+            }
+            Self::PressOnThing(index, reach, adds) => {
+                let things = state.plan.things();
+                let thing = &things[index.index(things.len())];
+                let thing = state.plan.thing(thing).expect("it is there");
+                Action::Press {
+                    at: thing.middle(&state.plan).unwrap_or_default(),
+                    reach: *reach,
+                    adds: *adds,
+                }
+            }
             Self::DragTo(spot, off, reach) => Action::Drag {
                 to: on(*spot, *off),
                 reach: *reach,
@@ -78,7 +99,7 @@ pub fn spot() -> impl Strategy<Value = Spot> {
 }
 
 /// A number in `usual`, or one that nobody means.
-fn number(usual: Range<f64>) -> impl Strategy<Value = f64> {
+pub fn number(usual: Range<f64>) -> impl Strategy<Value = f64> {
     let silly = prop::sample::select(vec![
         f64::NAN,
         f64::INFINITY,
@@ -98,15 +119,15 @@ fn number(usual: Range<f64>) -> impl Strategy<Value = f64> {
     prop_oneof![8 => usual, 1 => silly]
 }
 
-fn length(usual: Range<f64>) -> impl Strategy<Value = Length> {
+pub fn length(usual: Range<f64>) -> impl Strategy<Value = Length> {
     number(usual).prop_map(Length::from_metres)
 }
 
-fn point() -> impl Strategy<Value = Point> {
+pub fn point() -> impl Strategy<Value = Point> {
     (number(-2.0..6.0), number(-2.0..6.0)).prop_map(|(x, y)| Point::new(x, y))
 }
 
-fn reach() -> impl Strategy<Value = f64> {
+pub fn reach() -> impl Strategy<Value = f64> {
     number(0.0..0.3)
 }
 
@@ -284,7 +305,7 @@ fn gesture() -> impl Strategy<Value = Step> {
     let near = || (-0.05..0.05_f64, -0.05..0.05_f64);
     prop_oneof![
         6 => (spot(), near(), reach()).prop_map(|(spot, off, reach)| Step::PressOn(spot, off, reach)),
-        2 => (point(), reach()).prop_map(|(at, reach)| Step::Plain(Action::Press { at, reach })),
+        2 => (point(), reach()).prop_map(|(at, reach)| Step::Plain(Action::Press { at, reach, adds: false })),
         10 => (point(), reach()).prop_map(|(to, reach)| Step::Plain(Action::Drag { to, reach })),
         3 => (spot(), near(), reach()).prop_map(|(spot, off, reach)| Step::DragTo(spot, off, reach)),
         4 => Just(Step::Plain(Action::Release)),
@@ -357,6 +378,7 @@ pub fn step() -> impl Strategy<Value = Step> {
     prop_oneof![
         6 => gesture(),
         4 => edit(),
+        6 => at_the_room(),
         2 => looking().prop_map(Step::Plain),
         2 => prop::sample::select(vec![Action::Undo, Action::Undo, Action::Redo])
             .prop_map(Step::Plain),
@@ -364,7 +386,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 28;
+pub const KINDS: usize = 42;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -398,5 +420,19 @@ pub fn kind(action: &Action) -> usize {
         Action::ShowAll => 25,
         Action::Pan { .. } => 26,
         Action::Zoom { .. } => 27,
+        Action::Hover { .. } => 28,
+        Action::TakeTool(_) => 29,
+        Action::PutPoint => 30,
+        Action::PutLength { .. } => 31,
+        Action::FinishDrawing => 32,
+        Action::SelectThing { .. } => 33,
+        Action::SelectNextThing { .. } => 34,
+        Action::SelectAll => 35,
+        Action::Remove => 36,
+        Action::Copy => 37,
+        Action::Turn(_) => 38,
+        Action::SetThing(_) => 39,
+        Action::SetPicture(_) => 40,
+        Action::SetCeiling(_) => 41,
     }
 }

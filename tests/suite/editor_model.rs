@@ -2,7 +2,7 @@
 //! two stacks of whole plans.
 
 use crate::editor_actions::kind;
-use elbowroom::editor::{Action, Effect, State, update};
+use elbowroom::editor::{Action, Effect, Held, State, update};
 use elbowroom::plan::{Plan, RunPath, read, validate, write};
 use elbowroom::report::figures;
 use elbowroom::scene::scene;
@@ -130,9 +130,15 @@ impl Watched {
         if let Some(selected) = &self.state.selection {
             prop_assert!(run.fitting(&selected.node).is_some(), "{selected} is gone");
         }
-        if let Some(gesture) = &self.state.gesture {
-            prop_assert!(run.fitting(&gesture.node).is_some());
+        if let Some(Held::Corner(node) | Held::NewBend(node)) =
+            self.state.gesture.as_ref().map(|gesture| &gesture.held)
+        {
+            prop_assert!(run.fitting(node).is_some());
         }
+        for thing in &self.state.things {
+            prop_assert!(self.state.plan.thing(thing).is_some(), "{thing} is gone");
+        }
+        prop_assert!(self.state.things.is_empty() || self.state.selection.is_none());
         Ok(())
     }
 }

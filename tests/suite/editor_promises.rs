@@ -24,7 +24,7 @@ fn add(tally: &Cell<u32>, yes: bool) {
 fn every_kind_of_action_in_any_order_keeps_every_promise() {
     let plans = prop_oneof![2 => Just(example()), 1 => with_blower()];
     let steps = prop::collection::vec(step(), 20..60);
-    let tried: [Cell<u32>; KINDS] = Default::default();
+    let tried: [Cell<u32>; KINDS] = [const { Cell::new(0) }; KINDS];
     let (announced, refused, broken_off) = (Cell::new(0), Cell::new(0), Cell::new(0));
     seeded::check(2000, &(plans, steps), |(plan, steps)| {
         let mut watched = Watched::new(plan);
@@ -92,7 +92,14 @@ const SNAP_REACH: f64 = 0.016;
 fn press(watched: &mut Watched, spot: Spot) -> Result<Point, TestCaseError> {
     let at = spot.point(&watched.state.plan);
     let reach = PRESS_REACH;
-    prop_assert_eq!(watched.take(&Action::Press { at, reach })?, Outcome::Silent);
+    prop_assert_eq!(
+        watched.take(&Action::Press {
+            at,
+            reach,
+            adds: false
+        })?,
+        Outcome::Silent
+    );
     Ok(at)
 }
 

@@ -18,6 +18,7 @@ pub enum Fault {
     NoSuchWall(String),
     NoPoints,
     NotSettable(String),
+    NotBase64(String),
 }
 
 /// A spoilt file: what is wrong with it, its bytes, and the fault that reading it must end in.
@@ -46,6 +47,7 @@ pub fn fault(bytes: &[u8]) -> Fault {
         Err(FileError::Value(ValueError::BadId { path })) => Fault::BadId(path),
         Err(FileError::Value(ValueError::NoSuchWall { path })) => Fault::NoSuchWall(path),
         Err(FileError::Value(ValueError::NoPoints)) => Fault::NoPoints,
+        Err(FileError::Value(ValueError::NotBase64 { path })) => Fault::NotBase64(path),
         Err(FileError::Value(ValueError::NotSettable { path })) => Fault::NotSettable(path),
     }
 }

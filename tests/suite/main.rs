@@ -48,6 +48,7 @@ mod schema_form;
 mod editor_actions;
 mod editor_model;
 mod editor_promises;
+mod editor_room;
 
 mod rooms;
 mod rust_text;

@@ -5,8 +5,8 @@
 use crate::example_file::{example, with_stated_airflow};
 use elbowroom::plan::{self, FileError, read, write};
 
-/// The most that is read, bytes: 1 MiB.
-const LARGEST: usize = 1 << 20;
+/// The most that is read, bytes: 4 MiB.
+const LARGEST: usize = 4 << 20;
 
 #[test]
 fn what_is_written_reads_back_to_the_byte() {

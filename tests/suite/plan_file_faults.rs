@@ -9,8 +9,8 @@ use crate::file_fault::{Case, Fault, check, fault, range};
 use elbowroom::plan::write;
 use serde_json::{Value, json};
 
-/// The most that is read, bytes: 1 MiB.
-const LARGEST: usize = 1 << 20;
+/// The most that is read, bytes: 4 MiB.
+const LARGEST: usize = 4 << 20;
 
 pub fn not_of_this_format() -> Vec<Case> {
     let example = write(&example());
@@ -53,7 +53,7 @@ pub fn not_of_this_format() -> Vec<Case> {
             with_deep_note(),
             Fault::NotJson,
         ),
-        ("over 1 MiB", vec![b'['; LARGEST + 1], Fault::TooLarge),
+        ("over 4 MiB", vec![b'['; LARGEST + 1], Fault::TooLarge),
         ("null", b"null".to_vec(), Fault::NotAPlan),
         ("a list", b"[]".to_vec(), Fault::NotAPlan),
         ("an empty object", b"{}".to_vec(), Fault::NotAPlan),

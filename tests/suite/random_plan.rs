@@ -1,8 +1,8 @@
 //! Random plans whose every elbow has room, and ways to change them.
 
 use elbowroom::plan::{
-    self, Duct, Elbow, ElbowKind, Fitting, Flow, LegState, Obstacle, Opening, OpeningKind, Plan,
-    Point, Riser, RunPoint, Wall,
+    self, Duct, Elbow, ElbowKind, Fitting, Flow, LegState, Level, Obstacle, ObstacleKind, Opening,
+    OpeningKind, Plan, Point, Riser, RunPoint, Wall,
 };
 use elbowroom::units::{Airflow, Length, Temperature};
 use proptest::prelude::*;
@@ -135,6 +135,8 @@ fn furnish(plan: &mut Plan) {
     plan.obstacles.push(Obstacle {
         id: "b1".into(),
         name: "box".to_owned(),
+        kind: ObstacleKind::ClosedArea,
+        level: Level::Room,
         x_m: 2.0,
         y_m: 1.0,
         width: Length::from_metres(0.7),

@@ -93,6 +93,19 @@ pub fn fullest() -> Value {
         json!({"input": input, "low": low, "likely": likely, "high": high, "note": "as read"})
     });
     document["overrides"] = overrides.collect();
+    document["ceiling_height_m"] = json!(2.6);
+    document["obstacles"][0]["kind"] = json!({"framing": {"members": "along_x", "spacing_m": 0.4}});
+    document["obstacles"][0]["level"] = json!("ceiling_space");
+    document["zones"] = json!([{
+        "id": "z1", "kind": "garage", "level": "crawl_space", "temperature_degc": 4.5,
+        "x_m": 0.5, "y_m": 0.25, "width_m": 2.0, "depth_m": 1.5
+    }]);
+    document["picture"] = json!({
+        "coding": "png", "data_base64": "iVBORw0KGgo=",
+        "x_m": -1.5, "y_m": 0.5, "width_m": 6.5, "depth_m": 4.5
+    });
+    document["dryer"]["outlet_side"] = json!("left");
+    document["dryer"]["stacked"] = json!(true);
     document["run"]["outlet"]["riser"] = riser.clone();
     for (index, (duct, kind)) in ducts.into_iter().zip(kinds).enumerate() {
         let point = &mut document["run"]["points"][index];
@@ -116,6 +129,15 @@ pub fn full_documents() -> Vec<Value> {
     for (pointer, in_schema) in [
         ("/bend_method", "/$defs/bend_method"),
         ("/dryer/energy", "/$defs/dryer/properties/energy"),
+        ("/dryer/outlet_side", "/$defs/dryer/properties/outlet_side"),
+        ("/openings/0/kind", "/$defs/opening/properties/kind"),
+        ("/obstacles/0/level", "/$defs/level"),
+        ("/zones/0/kind", "/$defs/zone/properties/kind"),
+        ("/picture/coding", "/$defs/picture/properties/coding"),
+        (
+            "/obstacles/0/kind/framing/members",
+            "/$defs/obstacle_kind/oneOf/4/properties/framing/properties/members",
+        ),
         (
             "/run/termination/kind",
             "/$defs/termination/properties/kind",
@@ -124,6 +146,8 @@ pub fn full_documents() -> Vec<Value> {
         let names = names_in_schema(in_schema).into_iter();
         changes.extend(names.map(|name| (pointer, json!(name))));
     }
+    let plain = ["closed_area", "cabinet", "beam", "stack"];
+    changes.extend(plain.map(|kind| ("/obstacles/0/kind", json!(kind))));
     let changed = changes.into_iter().map(|(pointer, value)| {
         let mut document = fullest();
         *document.pointer_mut(pointer).unwrap() = value;

@@ -8,11 +8,11 @@ use elbowroom::plan::Field;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
-/// The most that is read, bytes: 1 MiB.
-const LARGEST: usize = 1 << 20;
+/// The most that is read, bytes: 4 MiB.
+const LARGEST: usize = 4 << 20;
 
 /// Which field each number of the fullest plan is of; `*` stands for a place in a list.
-const FIELDS: [(&str, Field); 43] = [
+const FIELDS: [(&str, Field); 54] = [
     ("/site/altitude_m", Field::ALTITUDE),
     ("/site/outdoor_temperature_degc", Field::OUTDOOR_TEMPERATURE),
     ("/site/outdoor_relative_humidity", Field::HUMIDITY),
@@ -40,6 +40,17 @@ const FIELDS: [(&str, Field); 43] = [
     ("/dryer/width_m", Field::SIZE),
     ("/dryer/depth_m", Field::SIZE),
     ("/dryer/turned_deg", Field::TURN),
+    ("/ceiling_height_m", Field::CEILING),
+    ("/obstacles/*/kind/framing/spacing_m", Field::SPACING),
+    ("/zones/*/temperature_degc", Field::ZONE_TEMPERATURE),
+    ("/zones/*/x_m", Field::COORDINATE),
+    ("/zones/*/y_m", Field::COORDINATE),
+    ("/zones/*/width_m", Field::SIZE),
+    ("/zones/*/depth_m", Field::SIZE),
+    ("/picture/x_m", Field::COORDINATE),
+    ("/picture/y_m", Field::COORDINATE),
+    ("/picture/width_m", Field::SIZE),
+    ("/picture/depth_m", Field::SIZE),
     ("/dryer/outlet_height_m", Field::HEIGHT),
     ("/run/diameter_m", Field::DIAMETER),
     ("/run/points/*/x_m", Field::COORDINATE),
@@ -232,6 +243,13 @@ fn each_list_has_the_readers_length() {
             10_000,
         ),
         (
+            "/zones",
+            json!({"kind": "attic", "temperature_degc": 0, "x_m": 0, "y_m": 0, "width_m": 1,
+                "depth_m": 1}),
+            0,
+            10_000,
+        ),
+        (
             "/run/points",
             json!({"x_m": 0, "y_m": 0, "duct": "rigid", "elbow": elbow}),
             1,
@@ -266,5 +284,5 @@ fn each_list_has_the_readers_length() {
             tally.equal(label, &judged(&document, pointer, items), &Ok(right));
         }
     }
-    tally.finish(4 * 5);
+    tally.finish(4 * 6);
 }

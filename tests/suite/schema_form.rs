@@ -6,9 +6,10 @@
 use crate::schema::{SCHEMA, VALIDATOR, full_documents, names_in_schema, without_field};
 use crate::tally::Tally;
 use elbowroom::plan::{
-    BendMethod, CodeChoice, ConcealedElbows, Dryer, Duct, Elbow, ElbowKind, Energy, Estimate,
-    Exhaust, Fitting, Flow, Input, Obstacle, Opening, OpeningKind, Override, Plan, Riser,
-    RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall, read,
+    Axis, BendMethod, CodeChoice, ConcealedElbows, Dryer, Duct, Elbow, ElbowKind, Energy, Estimate,
+    Exhaust, Fitting, Flow, Input, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide,
+    Override, Picture, PictureCoding, Plan, Riser, RuleSetId, Run, RunPoint, Site, Termination,
+    TerminationKind, Wall, Zone, ZoneKind, read,
 };
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -142,6 +143,19 @@ fn the_schema_has_the_readers_names() {
     equal!(Wall, field(), "/$defs/wall");
     equal!(Opening, field(), "/$defs/opening");
     equal!(Obstacle, field(), "/$defs/obstacle");
+    equal!(Zone, field(), "/$defs/zone");
+    equal!(Picture, field(), "/$defs/picture");
+    equal!(ObstacleKind, json!("?"), "/$defs/obstacle_kind");
+    let framing = "/$defs/obstacle_kind/oneOf/4/properties/framing";
+    equal!(ObstacleKind, json!({"framing": {"?": 0}}), framing);
+    let members = "/$defs/obstacle_kind/oneOf/4/properties/framing/properties/members";
+    equal!(Axis, json!("?"), members);
+    equal!(Level, json!("?"), "/$defs/level");
+    equal!(ZoneKind, json!("?"), "/$defs/zone/properties/kind");
+    let coding = "/$defs/picture/properties/coding";
+    equal!(PictureCoding, json!("?"), coding);
+    let side = "/$defs/dryer/properties/outlet_side";
+    equal!(OutletSide, json!("?"), side);
     equal!(Dryer, field(), "/$defs/dryer");
     equal!(Run, field(), "/$defs/run");
     equal!(Fitting, field(), "/$defs/fitting");
@@ -169,7 +183,7 @@ fn the_schema_has_the_readers_names() {
         json!("?"),
         "/$defs/termination/properties/kind"
     );
-    tally.finish(27);
+    tally.finish(36);
 }
 
 /// Nothing in the schema is there for nothing: each part of it describes something in a plan that

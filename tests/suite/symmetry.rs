@@ -116,8 +116,12 @@ fn figures(plan: &Plan) -> Vec<(String, f64)> {
 }
 
 fn stays(plan: &Plan, by: Move) -> Result<(), TestCaseError> {
-    let moved = by.plan(plan);
-    let (before, after) = (figures(plan), figures(&moved));
+    same_figures(plan, &by.plan(plan))
+}
+
+/// Every figure of the two plans is the same.
+pub fn same_figures(plan: &Plan, moved: &Plan) -> Result<(), TestCaseError> {
+    let (before, after) = (figures(plan), figures(moved));
     prop_assert_eq!(before.len(), after.len());
     for ((name, before), (other, after)) in before.iter().zip(&after) {
         prop_assert_eq!(name, other);
@@ -137,7 +141,7 @@ fn stays(plan: &Plan, by: Move) -> Result<(), TestCaseError> {
         let assessment = assess(plan);
         code_length(plan, &assessment.run, &assessment.findings).verdict
     };
-    prop_assert_eq!(verdict(plan), verdict(&moved));
+    prop_assert_eq!(verdict(plan), verdict(moved));
     Ok(())
 }
 

@@ -161,6 +161,15 @@ pub enum ActionName {
     MoveTermination,
     InsertBend,
     DeleteBend,
+    DrawLeg,
+    AddThing,
+    MoveThings,
+    RemoveThings,
+    CopyThings,
+    TurnThings,
+    MirrorThings,
+    SetThing,
+    SetPicture,
     SetLegLength,
     SetRise,
     SetElbow,
@@ -182,6 +191,18 @@ pub enum Refusal {
     NoSuchElement,
     /// The leg would be shorter than can be built.
     LegTooShort,
+    /// Nothing was begun that a length could belong to.
+    NothingBegun,
+    /// Nothing says which way a typed length goes.
+    NoDirection,
+    /// There is no wall where an opening was to be.
+    NoWallHere,
+    /// What was drawn has no size.
+    TooSmall,
+    /// The dryer and the run cannot be removed.
+    DryerAndRunStay,
+    /// Nothing that is selected can be copied.
+    NothingToCopy,
     /// The value cannot be.
     Value(ValueError),
 }

@@ -4,9 +4,11 @@ mod fixed;
 mod trouble;
 
 use super::{Label, Message};
-use crate::plan::{BendMethod, Duct, ElbowKind, Flow, RuleSetId, TerminationKind};
+use crate::plan::{
+    BendMethod, Duct, ElbowKind, Flow, ObstacleKind, RuleSetId, TerminationKind, ZoneKind,
+};
 use crate::rules::{DeductionNote, Doubt, Verdict};
-use crate::scene::Text;
+use crate::scene::{Snap, Text};
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Airflow, Length, UnitSystem};
@@ -159,12 +161,48 @@ fn small(units: UnitSystem, length: Length) -> String {
 
 fn drawing(units: UnitSystem, text: &Text) -> String {
     match text {
-        Text::LegLength(length) => units.length(*length).to_string(),
+        Text::LegLength(length) | Text::Size(length) => units.length(*length).to_string(),
         Text::Rise(rise) if *rise < Length::ZERO => format!("down {}", units.length(-*rise)),
         Text::Rise(rise) => format!("up {}", units.length(*rise)),
         Text::Rank(rank) => rank.to_string(),
         Text::Dryer => "Dryer".to_owned(),
         Text::Name(name) => name.clone(),
+        Text::Obstacle(kind) => obstacle(*kind).to_owned(),
+        Text::Zone(kind, temperature) => {
+            format!("{}, {}", zone(*kind), units.temperature(*temperature))
+        }
+        Text::Snap(snap) => self::snap(*snap).to_owned(),
+    }
+}
+
+pub(super) fn obstacle(kind: ObstacleKind) -> &'static str {
+    match kind {
+        ObstacleKind::ClosedArea => "Closed area",
+        ObstacleKind::Cabinet => "Cabinet",
+        ObstacleKind::Beam => "Beam",
+        ObstacleKind::Stack => "Stack",
+        ObstacleKind::Framing { .. } => "Framing",
+    }
+}
+
+fn zone(kind: ZoneKind) -> &'static str {
+    match kind {
+        ZoneKind::Heated => "Heated room",
+        ZoneKind::Garage => "Garage",
+        ZoneKind::Attic => "Attic",
+        ZoneKind::CrawlSpace => "Crawl space",
+        ZoneKind::Outdoors => "Outdoors",
+    }
+}
+
+fn snap(snap: Snap) -> &'static str {
+    match snap {
+        Snap::Square => "square",
+        Snap::Diagonal => "45°",
+        Snap::InLine => "in line",
+        Snap::WallEnd => "wall end",
+        Snap::WallFace => "wall face",
+        Snap::BetweenMembers => "between members",
     }
 }
 

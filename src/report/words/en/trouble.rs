@@ -11,6 +11,20 @@ pub(super) fn refusal(refusal: &Refusal) -> String {
         }
         Refusal::NoSuchElement => "That part of the run is no longer there.".to_owned(),
         Refusal::LegTooShort => "That would leave a leg shorter than 2 in (50 mm).".to_owned(),
+        Refusal::NothingBegun => "Set a first point, then type the length from there.".to_owned(),
+        Refusal::NoDirection => {
+            "Point the way first, or press an arrow key after the length.".to_owned()
+        }
+        Refusal::NoWallHere => {
+            "There is no wall here. Draw one first, or press nearer to one.".to_owned()
+        }
+        Refusal::TooSmall => {
+            "That has no size. Draw from one corner to the opposite one.".to_owned()
+        }
+        Refusal::DryerAndRunStay => {
+            "The dryer and its run cannot be removed. Start blank for a new plan.".to_owned()
+        }
+        Refusal::NothingToCopy => "Select walls, obstacles or zones to copy.".to_owned(),
         Refusal::Value(error) => value(error),
     }
 }
@@ -28,6 +42,9 @@ fn value(error: &ValueError) -> String {
         ValueError::NoSuchWall { path } => format!("{path} names a wall that is not in the plan."),
         ValueError::NotSettable { path } => {
             format!("{path} is set twice, or is worked out for each element and cannot be set.")
+        }
+        ValueError::NotBase64 { path } => {
+            format!("{path} is not a picture's bytes in Base64.")
         }
         ValueError::NoPoints => {
             "run.points is empty; a run needs one point at least, where it ends.".to_owned()
