@@ -45,12 +45,13 @@ pub(super) fn add_wall(plan: &Plan, from: Point, to: Point, outside: bool) -> Ad
     Ok((plan, ThingId::Wall(id)))
 }
 
-/// Puts an opening of a common width into the nearest wall within `reach` of `at`, m.
+/// Puts an opening of a common width into the nearest wall within `reach` of `at`, m, on the grid of
+/// `grid_reach`.
 pub(super) fn add_opening(
     plan: &Plan,
     kind: OpeningKind,
     at: Point,
-    reach: f64,
+    (reach, grid_reach): (f64, f64),
     units: UnitSystem,
 ) -> Added {
     // Common practice, no source.
@@ -74,7 +75,7 @@ pub(super) fn add_opening(
         .min_by(|a, b| a.1.0.total_cmp(&b.1.0));
     let (wall, (_, from_start, length)) = nearest.ok_or(Refusal::NoWallHere)?;
     let width = width.metres().min(length);
-    let offset = on_grid(from_start - width / 2.0, units).clamp(0.0, length - width);
+    let offset = on_grid(from_start - width / 2.0, units, grid_reach).clamp(0.0, length - width);
     let id = free_id("o", plan.openings.iter().map(|opening| &opening.id));
     let opening = Opening {
         id: id.clone(),

@@ -102,8 +102,8 @@ pub(super) fn drag(state: &mut State, to: Point, reach: f64) {
             if untouched && !moved(Point::new(0.0, 0.0)) {
                 return;
             }
-            let right = snap::on_grid(wanted.x, state.units);
-            let down = snap::on_grid(wanted.y, state.units);
+            let right = snap::on_grid(wanted.x, state.units, reach);
+            let down = snap::on_grid(wanted.y, state.units, reach);
             if let Ok(plan) = things::shift(&gesture.before, &state.things, right, down) {
                 state.plan = Arc::new(plan);
             }

@@ -118,7 +118,7 @@ pub(super) fn put_at_cursor(state: &mut State) -> Vec<Effect> {
         state.pen = Some(Pen::at(at));
         return Vec::new();
     }
-    put(state, at, LEAST_WALL_REACH)
+    put(state, at, 0.0)
 }
 
 /// Moves the keys' cursor, and the pen's far end with it.
@@ -173,10 +173,10 @@ pub(super) fn put_length(
 fn put(state: &mut State, at: Point, reach: f64) -> Vec<Effect> {
     match state.tool {
         Tool::Pick => Vec::new(),
-        Tool::Place => place(state, at),
+        Tool::Place => place(state, at, reach),
         Tool::Opening(kind) => {
-            let reach = reach.max(LEAST_WALL_REACH);
-            match things::add_opening(&state.plan, kind, at, reach, state.units) {
+            let reaches = (reach.max(LEAST_WALL_REACH), reach);
+            match things::add_opening(&state.plan, kind, at, reaches, state.units) {
                 Ok((plan, thing)) => finish_thing(state, plan, thing),
                 Err(refusal) => vec![Effect::Refuse(refusal)],
             }
@@ -214,7 +214,9 @@ fn wall(state: &mut State, outside: bool, at: Point) -> Vec<Effect> {
         Ok((plan, _)) => {
             state.pen = Some(Pen::at(at));
             state.cursor = None;
-            commit(state, ActionName::AddThing, Ok(plan))
+            let effects = commit(state, ActionName::AddThing, Ok(plan));
+            state.view.follow(&state.plan, at);
+            effects
         }
         Err(refusal) => vec![Effect::Refuse(refusal)],
     }
@@ -251,6 +253,7 @@ fn leg(state: &mut State, at: Point) -> Vec<Effect> {
             state.cursor = None;
             let effects = commit(state, ActionName::DrawLeg, Ok(plan));
             state.pen = Some(Pen::at(at));
+            state.view.follow(&state.plan, at);
             effects
         }
         Err(refusal) => vec![Effect::Refuse(refusal)],
@@ -274,11 +277,11 @@ fn end_run(state: &mut State) {
 }
 
 /// Puts what is selected where the press was.
-fn place(state: &mut State, at: Point) -> Vec<Effect> {
+fn place(state: &mut State, at: Point, reach: f64) -> Vec<Effect> {
     take_tool(state, Tool::Pick);
     let at = Point::new(
-        snap::on_grid(at.x, state.units),
-        snap::on_grid(at.y, state.units),
+        snap::on_grid(at.x, state.units, reach),
+        snap::on_grid(at.y, state.units, reach),
     );
     let plan = Arc::clone(&state.plan);
     if let Some(node) = state.selection.as_ref().map(|id| id.node.clone()) {

@@ -36,18 +36,37 @@ pub struct Settled {
     pub guides: Vec<Guide>,
 }
 
-/// The grid that a point falls on where nothing else catches it: half an inch, or a centimetre.
-fn grid(units: UnitSystem) -> f64 {
-    match units {
-        UnitSystem::UsCustomary => Length::from_inches(0.5).metres(),
-        UnitSystem::Si => 0.01,
-    }
+/// The grid that a point falls on where nothing else catches it, m: half an inch or a centimetre from
+/// near, and from farther off a rounder step that a hand can still tell from the next.
+fn grid(units: UnitSystem, reach: f64) -> f64 {
+    const INCHES: [f64; 6] = [0.5, 1.0, 3.0, 6.0, 12.0, 24.0];
+    const METRES: [f64; 6] = [0.01, 0.05, 0.1, 0.25, 0.5, 1.0];
+    /// The least step, as a share of the distance at which lines catch.
+    const TELLABLE: f64 = 0.75;
+    let steps = match units {
+        UnitSystem::UsCustomary => INCHES.map(|step| Length::from_inches(step).metres()),
+        UnitSystem::Si => METRES,
+    };
+    let widest = steps[steps.len() - 1];
+    let tellable = steps.into_iter().find(|step| *step >= reach * TELLABLE);
+    tellable.unwrap_or(widest)
 }
 
 /// A coordinate to the tenth of a micrometre: the same place reached in two ways is the same number,
 /// and a sixteenth of an inch is exact.
 pub(super) fn exact(value: f64) -> f64 {
     (value * 1e7).round() / 1e7
+}
+
+/// A coordinate without the last digits of a sum; one that stands between the steps stays.
+fn without_dust(value: f64) -> f64 {
+    const DUST: f64 = 1e-12;
+    let rounded = exact(value);
+    if (rounded - value).abs() < DUST {
+        rounded
+    } else {
+        value
+    }
 }
 
 /// A coordinate that came of another: as exact as that one was.
@@ -61,8 +80,9 @@ pub(super) fn as_exact_as(before: f64, after: f64) -> f64 {
 }
 
 /// A coordinate on the grid.
-pub(super) fn on_grid(value: f64, units: UnitSystem) -> f64 {
-    exact((value / grid(units)).round() * grid(units))
+pub(super) fn on_grid(value: f64, units: UnitSystem, reach: f64) -> f64 {
+    let grid = grid(units, reach);
+    exact((value / grid).round() * grid)
 }
 
 /// Where a point at `wanted` settles: on an end; else square to what is beside it or on a line, in x
@@ -111,8 +131,14 @@ pub fn snap(wanted: Point, catch: &Catch, reach: f64, units: UnitSystem) -> Sett
         return settled;
     }
     let at = Point::new(
-        across.map_or_else(|| on_grid(wanted.x, units), |line| line.through.x),
-        down.map_or_else(|| on_grid(wanted.y, units), |line| line.through.y),
+        across.map_or_else(
+            || on_grid(wanted.x, units, reach),
+            |line| without_dust(line.through.x),
+        ),
+        down.map_or_else(
+            || on_grid(wanted.y, units, reach),
+            |line| without_dust(line.through.y),
+        ),
     );
     let guides = across
         .into_iter()
@@ -134,7 +160,7 @@ fn diagonal(wanted: Point, beside: &[Point], reach: f64, units: UnitSystem) -> O
         // Distance to the nearer diagonal through the neighbour.
         let off = (dx.abs() - dy.abs()).abs() / core::f64::consts::SQRT_2;
         (off <= reach).then(|| {
-            let side = on_grid(f64::midpoint(dx.abs(), dy.abs()), units);
+            let side = on_grid(f64::midpoint(dx.abs(), dy.abs()), units, reach);
             let at = Point::new(
                 exact(neighbour.x + side.copysign(dx)),
                 exact(neighbour.y + side.copysign(dy)),
@@ -262,6 +288,8 @@ mod tests {
         assert!((diagonal.at.x - diagonal.at.y).abs() < 1e-12);
         assert_eq!(diagonal.guides[0].snap, Snap::Diagonal);
         let free = near(Point::new(0.704, 0.306)).at;
-        assert!((free.x - 0.70).abs() < 1e-12 && (free.y - 0.31).abs() < 1e-12);
+        assert!((free.x - 0.70).abs() < 1e-12 && (free.y - 0.30).abs() < 1e-12);
+        let close = snap(Point::new(0.704, 0.306), &catch, 0.01, UnitSystem::Si).at;
+        assert!((close.x - 0.70).abs() < 1e-12 && (close.y - 0.31).abs() < 1e-12);
     }
 }

@@ -1,7 +1,7 @@
 //! All that the editor holds.
 
 use super::{Gesture, History, Pen, Tool, View};
-use crate::plan::{Bounds, ElementId, Plan, Point, ThingId};
+use crate::plan::{ElementId, Plan, Point, ThingId};
 use crate::scene::{Draft, DraftKind, Guide};
 use crate::units::{Length, UnitSystem};
 use std::collections::BTreeSet;
@@ -38,7 +38,7 @@ impl State {
     /// A state that shows `plan`, with nothing to undo.
     pub fn new(plan: Plan) -> Self {
         let mut view = View::default();
-        view.show(&Bounds::of(&plan));
+        view.show_plan(&plan);
         Self {
             plan: Arc::new(plan),
             selection: None,

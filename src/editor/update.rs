@@ -2,7 +2,7 @@
 
 use super::change::{self, Changed};
 use super::{Action, Effect, State, Tool, Turn, change_things as things, drag, draw, turn};
-use crate::plan::{Bounds, ElementId, NodeId, Part, Plan, Point, RunPath};
+use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath};
 use crate::report::words::{ActionName, Refusal};
 use crate::units::Length;
 use std::sync::Arc;
@@ -51,7 +51,7 @@ pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
         Action::Resize { width, height } => {
             state.view.resize(width, height);
         }
-        Action::ShowAll => state.view.show(&Bounds::of(&state.plan)),
+        Action::ShowAll => state.view.show_plan(&state.plan),
         Action::Pan { right, down } => state.view.pan(right, down),
         Action::Zoom { x, y, factor } => state.view.zoom(x, y, factor),
         Action::SetUnits(units) => state.units = units,
@@ -73,7 +73,7 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
             if fits {
                 state.select(None);
                 draw::take_tool(state, Tool::Pick);
-                state.view.show(&Bounds::of(&state.plan));
+                state.view.show_plan(&state.plan);
             }
             return effects;
         }

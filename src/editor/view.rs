@@ -1,6 +1,6 @@
 //! Which part of the plan is on the screen.
 
-use crate::plan::{Bounds, Point};
+use crate::plan::{Bounds, Plan, Point};
 
 /// The screen's window on the plan.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,7 +28,7 @@ impl View {
     const LEAST: f64 = 0.0002;
     const GREATEST: f64 = 0.2;
     /// Room left about a plan that is shown whole, px.
-    const MARGIN: f64 = 34.0;
+    const MARGIN: f64 = 52.0;
 
     /// The plan's point under a place on the screen, px from the drawing's top left.
     pub fn point_at(&self, x: f64, y: f64) -> Point {
@@ -56,8 +56,35 @@ impl View {
         }
     }
 
+    /// Shows all of `plan`, and room to draw in where it has no walls yet.
+    pub fn show_plan(&mut self, plan: &Plan) {
+        /// About a plan without walls, m.
+        const ROOM: f64 = 1.2;
+        let mut bounds = Bounds::of(plan);
+        if plan.walls.is_empty() {
+            let Bounds { least, greatest } = bounds;
+            bounds = Bounds {
+                least: Point::new(least.x - ROOM, least.y - ROOM / 2.0),
+                greatest: Point::new(greatest.x + ROOM * 2.0, greatest.y + ROOM / 2.0),
+            };
+        }
+        self.show(&bounds);
+    }
+
+    /// Shows all of `plan` where a point of it that was just drawn lies outside the window.
+    pub fn follow(&mut self, plan: &Plan, drawn: Point) {
+        /// As near to the window's edge as still counts as inside, px.
+        const EDGE: f64 = 12.0;
+        let (x, y) = self.place(drawn);
+        let (width, height) = self.size;
+        let inside = (EDGE..=width - EDGE).contains(&x) && (EDGE..=height - EDGE).contains(&y);
+        if !inside {
+            self.show(&Bounds::of(plan));
+        }
+    }
+
     /// Shows all of `bounds`.
-    pub fn show(&mut self, bounds: &Bounds) {
+    fn show(&mut self, bounds: &Bounds) {
         let (width, height) = bounds.size();
         let across = (self.size.0 - 2.0 * Self::MARGIN).max(40.0);
         let down = (self.size.1 - 2.0 * Self::MARGIN).max(40.0);

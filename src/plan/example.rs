@@ -155,7 +155,7 @@ pub fn blank(title: String) -> Plan {
         picture: None,
         dryer: Dryer {
             x_m: inches(48.0, 0.0).x,
-            y_m: inches(0.0, 96.0).y,
+            y_m: inches(0.0, 66.0).y,
             width: Length::from_inches(27.0),
             depth: Length::from_inches(30.0),
             turned_deg: 0.0,
@@ -167,7 +167,7 @@ pub fn blank(title: String) -> Plan {
         run: Run {
             diameter: Length::from_inches(4.0),
             outlet: LEVEL,
-            points: vec![point("p1", inches(48.0, 21.0), LEVEL)],
+            points: vec![point("p1", inches(48.0, -3.0), LEVEL)],
             termination: Termination::clean(TerminationKind::WallHood),
         },
     }

@@ -29,6 +29,61 @@ pub(super) fn draw(plan: &Plan, marks: &mut Vec<Mark>) {
         obstacle::draw(obstacle, marks);
     }
     draw_dryer(&plan.dryer, marks);
+    draw_dimensions(&plan.walls, marks);
+}
+
+/// The whole room over its walls, along the top and down the left side.
+fn draw_dimensions(walls: &[Wall], marks: &mut Vec<Mark>) {
+    let mut span: Option<(Point, Point)> = None;
+    for wall in walls {
+        let half = wall.thickness.metres() / 2.0;
+        let (from, to) = (wall.from(), wall.to());
+        let upright = (from.x - to.x).abs() < (from.y - to.y).abs();
+        // A wall is thick across its length alone.
+        let (beside_x, beside_y) = if upright { (half, 0.0) } else { (0.0, half) };
+        for point in [from, to] {
+            let (least, greatest) = span.get_or_insert((point, point));
+            least.x = least.x.min(point.x - beside_x);
+            least.y = least.y.min(point.y - beside_y);
+            greatest.x = greatest.x.max(point.x + beside_x);
+            greatest.y = greatest.y.max(point.y + beside_y);
+        }
+    }
+    let Some((least, greatest)) = span else {
+        return;
+    };
+    let sides = [
+        (
+            "across",
+            greatest.x - least.x,
+            least.halfway(Point::new(greatest.x, least.y)),
+            Heading::UP,
+        ),
+        (
+            "down",
+            greatest.y - least.y,
+            least.halfway(Point::new(least.x, greatest.y)),
+            Heading::LEFT,
+        ),
+    ];
+    for (name, length, at, aside) in sides {
+        if length > 0.0 {
+            let shape = Shape::Text {
+                at,
+                aside: Some(aside),
+                text: Text::Size(Length::from_metres(length)),
+            };
+            marks.push(Mark {
+                id: format!("room:{name}"),
+                role: Role::Dimension,
+                shape,
+                width: Length::ZERO,
+                weight: 0.0,
+                element: None,
+                thing: None,
+            });
+        }
+    }
 }
 
 pub(super) fn mark(thing: &ThingId, part: &str, role: Role, shape: Shape, width: Length) -> Mark {

@@ -75,6 +75,11 @@ fn SiteFields() -> impl IntoView {
             .equivalent_length(site().altitude)
             .to_string()
     });
+    let ceiling = Signal::derive(move || {
+        let height = store.plan.with(|plan| plan.ceiling_height);
+        store.units.get().length(height).to_string()
+    });
+    let set_ceiling = Callback::new(move |height| store.act(Action::SetCeiling(height)));
     let set_altitude = Callback::new(move |altitude| {
         let site = store.plan.with_untracked(|plan| plan.site);
         store.act(Action::SetSite(Site { altitude, ..site }));
@@ -100,6 +105,7 @@ fn SiteFields() -> impl IntoView {
     view! {
         <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=temperature_unit shown=air set=set_air/>
         <NumberField id="outdoor-temperature" label=Label::OutdoorTemperature unit=temperature_unit shown=outdoors set=set_outdoors/>
+        <LengthField id="ceiling" label=Label::CeilingHeight shown=ceiling set=set_ceiling/>
         <LengthField id="altitude" label=Label::Altitude shown=altitude set=set_altitude/>
         <RoomFields/>
     }

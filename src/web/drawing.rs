@@ -1,9 +1,12 @@
 //! The drawing: the plan's marks on an SVG canvas, under the hand.
 
+use super::draft_view::{Cursor, DraftMarks, ScaleBar};
+use super::draw_length::{DrawLength, LengthOnDrawing};
 use super::keys;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::pointer::Pointer;
 use super::store::{Store, label_text};
+use super::tool_bar::ToolBar;
 use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::Label;
@@ -31,6 +34,8 @@ pub(super) fn Drawing() -> impl IntoView {
     let (down, moved, up, lost) = (pointer.clone(), pointer.clone(), pointer.clone(), pointer);
     view! {
         <section class="drawing" aria-label=label_text(Label::Drawing)>
+            <ToolBar/>
+            <div class="canvas-place">
             <svg
                 node_ref=canvas
                 class="canvas"
@@ -51,7 +56,16 @@ pub(super) fn Drawing() -> impl IntoView {
                 <g>
                     <Marks ground=false/>
                 </g>
+                <g transform=transform>
+                    <DraftMarks ground=true/>
+                </g>
+                <g>
+                    <DraftMarks ground=false/>
+                    <Cursor/>
+                    <ScaleBar/>
+                </g>
             </svg>
+            <LengthOnDrawing/>
             <div class="canvas-tools">
                 <button type="button" aria-label=label_text(Label::ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
                     "+"
@@ -63,8 +77,9 @@ pub(super) fn Drawing() -> impl IntoView {
                     {label_text(Label::ZoomFit)}
                 </button>
             </div>
+            </div>
+            <DrawLength/>
             <Legend/>
-            <p class="fine">{label_text(Label::DrawingHint)}</p>
             <p class="fine drawing-keys" id="drawing-keys">{label_text(Label::DrawingKeys)}</p>
         </section>
     }
@@ -104,7 +119,7 @@ fn Marks(ground: bool) -> impl IntoView {
 /// What a mark's view is made for once and for all: a mark that keeps its id but changes any of it,
 /// as when another plan is opened, is drawn anew.
 fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
-    let is_circle = matches!(mark.shape, Shape::Circle { .. });
+    let is_circle = matches!(mark.shape, Shape::Circle { .. } | Shape::Picture { .. });
     let role = role_class(&mark.role);
     (mark.id.clone(), role, is_circle, mark.element.clone())
 }
@@ -182,6 +197,15 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Blockage => "mark blockage",
         Role::Leak => "mark leak",
         Role::WallBox => "mark wall-box",
+        Role::AirIntake => "mark air-intake",
+        Role::ObstacleElsewhere => "mark obstacle-elsewhere",
+        Role::Framing => "mark framing",
+        Role::Zone => "mark zone",
+        Role::Picture => "mark picture",
+        Role::Draft => "mark draft",
+        Role::Guide => "mark guide",
+        Role::Dimension => "mark dimension",
+        Role::Handle => "mark handle",
         Role::Label => "mark label",
         Role::Rank => "mark rank",
         Role::Corner(_) => "mark corner",

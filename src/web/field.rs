@@ -59,6 +59,23 @@ pub(super) fn NumberField(
     view! { <Field id label=Signal::derive(labelled) hint=hint.map(label_text) shown take=Callback::new(parse)/> }
 }
 
+/// A field for a free text.
+#[component]
+pub(super) fn TextField(
+    id: &'static str,
+    label: Label,
+    /// The text now.
+    shown: Signal<String>,
+    /// Takes the text.
+    set: Callback<String>,
+) -> impl IntoView {
+    let take = move |text: String| {
+        set.run(text);
+        None
+    };
+    view! { <Field id label=label_text(label) hint=None shown take=Callback::new(take)/> }
+}
+
 #[component]
 fn Field(
     id: &'static str,

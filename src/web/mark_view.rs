@@ -2,7 +2,8 @@
 
 use super::drawing::role_class;
 use super::store::Store;
-use crate::plan::{ElementId, Point};
+use crate::editor::{Action, Tool};
+use crate::plan::{ElementId, Part, Point, ThingId};
 use crate::report::words::Message;
 use crate::scene::{Mark, Role, Shape, Step, Text, cividis};
 use leptos::prelude::*;
@@ -27,6 +28,11 @@ fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
     })
 }
 
+/// Whether a thing about the run is selected.
+fn is_thing_lit(store: Store, thing: Option<&ThingId>) -> bool {
+    thing.is_some_and(|id| store.things.with(|things| things.contains(id)))
+}
+
 /// A mark that grows with the zoom.
 #[component]
 pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
@@ -36,7 +42,9 @@ pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     };
     let element = first.element.clone();
     let hovered = element.clone();
-    let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
+    let thing = first.thing.clone();
+    let lit =
+        Memo::new(move |_| is_lit(store, element.as_ref()) || is_thing_lit(store, thing.as_ref()));
     let class = role_class(&first.role);
     let class = move || {
         if lit.get() {
@@ -76,6 +84,27 @@ pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
                     stroke=colour
                     on:pointerenter=enter
                     on:pointerleave=leave
+                />
+            }
+            .into_any()
+        }
+        Shape::Picture { coding, data, .. } => {
+            let place = move || mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
+                Some(Shape::Picture { corner, width, depth, .. }) => {
+                    (corner.x, corner.y, width.metres(), depth.metres())
+                }
+                _ => (0.0, 0.0, 0.0, 0.0),
+            });
+            view! {
+                <image
+                    class=class
+                    data-mark=id
+                    href=format!("data:{};base64,{data}", coding.media_type())
+                    x=move || place().0
+                    y=move || place().1
+                    width=move || place().2
+                    height=move || place().3
+                    preserveAspectRatio="none"
                 />
             }
             .into_any()
@@ -147,6 +176,10 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
     let class = role_class(&first.role);
+    let typed = first
+        .element
+        .clone()
+        .filter(|id| first.role == Role::Label && matches!(id.part, Part::Leg | Part::Riser));
     let short_leg = move || {
         let metres = mark.with(|mark| mark.as_ref().and_then(leg_metres));
         metres.is_some_and(|metres| {
@@ -219,11 +252,51 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
             </g>
         }
         .into_any(),
-        _ => view! {
-            <g class=class data-mark=id transform=place>
-                <text y="4" text-anchor=anchor>{text}</text>
-            </g>
-        }
-        .into_any(),
+        _ => match typed {
+            None => view! {
+                <g class=class data-mark=id transform=place>
+                    <text y="4" text-anchor=anchor>{text}</text>
+                </g>
+            }
+            .into_any(),
+            Some(element) => {
+                view! { <TypedLabel element class=Signal::derive(class) id place=Signal::derive(place) anchor=Signal::derive(anchor) text=Signal::derive(text)/> }
+                    .into_any()
+            }
+        },
+    }
+}
+
+/// A length that is typed where it stands.
+#[component]
+fn TypedLabel(
+    element: ElementId,
+    class: Signal<String>,
+    id: String,
+    place: Signal<String>,
+    anchor: Signal<&'static str>,
+    text: Signal<String>,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let picks = move || store.tool.get_untracked() == Tool::Pick;
+    view! {
+        <g
+            class=move || format!("{} typed", class.get())
+            data-mark=id
+            transform=place
+            on:pointerdown=move |event| {
+                if picks() {
+                    event.stop_propagation();
+                }
+            }
+            on:click=move |_| {
+                if picks() {
+                    store.act(Action::Select(Some(element.clone())));
+                    store.typed_on_drawing.set(Some(element.clone()));
+                }
+            }
+        >
+            <text y="4" text-anchor=anchor>{text}</text>
+        </g>
     }
 }

@@ -1,7 +1,7 @@
 //! Pointers on the drawing: one drags a corner or the paper, two move and zoom the paper.
 
 use super::store::Store;
-use crate::editor::Action;
+use crate::editor::{Action, Tool};
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -72,8 +72,11 @@ impl Pointer {
             REACH_TOUCH
         };
         let (at, reach) = self.on_plan(place, reach);
-        self.store.act(Action::Press { at, reach });
-        let nothing = self.store.with_state_now(|state| state.selection.is_none());
+        let adds = event.shift_key();
+        self.store.act(Action::Press { at, reach, adds });
+        let nothing = self.store.with_state_now(|state| {
+            state.tool == Tool::Pick && state.gesture.is_none() && state.selection.is_none()
+        });
         self.pans.replace(nothing);
     }
 
@@ -84,6 +87,11 @@ impl Pointer {
         let mut down = self.down.borrow_mut();
         let before = down.clone();
         let Some(moving) = down.iter_mut().find(|(id, _)| *id == event.pointer_id()) else {
+            let draws = self.store.with_state_now(|state| state.pen.is_some());
+            if draws && down.is_empty() {
+                let (at, reach) = self.on_plan(new, SNAP_REACH);
+                self.on_next_frame(Action::Hover { at, reach });
+            }
             return;
         };
         let old = core::mem::replace(&mut moving.1, new);

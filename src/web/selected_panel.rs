@@ -5,7 +5,8 @@ use super::leg_fields::LegFields;
 use super::own_value::OwnValue;
 use super::store::{Store, label_text};
 use super::termination_fields::TerminationFields;
-use crate::editor::Action;
+use super::thing_fields::ThingPanel;
+use crate::editor::{Action, Tool};
 use crate::plan::{Elbow, ElbowKind, ElementId, NodeId, Part, Plan, Point};
 use crate::report::words::{Label, Message};
 use crate::system::ElementKind;
@@ -60,10 +61,12 @@ pub(super) fn SelectedPanel() -> impl IntoView {
         let id = store.selection.get()?;
         Some((store.plan.with(|plan| choices(plan, &id)), id))
     });
+    let has_things = Memo::new(move |_| store.things.with(|things| !things.is_empty()));
     view! {
         <section class="panel selected" aria-labelledby="selected-title">
             <h2 id="selected-title">{label_text(Label::Selected)}</h2>
             {move || match chosen.get() {
+                None if has_things.get() => view! { <ThingPanel/> }.into_any(),
                 None => view! { <p>{label_text(Label::NothingSelected)}</p> }.into_any(),
                 Some((choices, id)) => view! { <Chosen choices id/> }.into_any(),
             }}
@@ -73,6 +76,7 @@ pub(super) fn SelectedPanel() -> impl IntoView {
 
 #[component]
 fn Chosen(choices: Vec<Choice>, id: ElementId) -> impl IntoView {
+    let moves = choices.contains(&Choice::Removal) || choices.contains(&Choice::Termination);
     let fields = choices
         .into_iter()
         .map(|choice| offer(choice, id.node.clone()))
@@ -80,8 +84,22 @@ fn Chosen(choices: Vec<Choice>, id: ElementId) -> impl IntoView {
     view! {
         <Grounds id=id.clone()/>
         <div class="fields">{fields}</div>
+        {moves.then(|| view! { <MoveByPress/> })}
         <Methods id=id.clone()/>
         <Own id/>
+    }
+}
+
+/// What a drag does, for those who cannot drag: press where the corner is to go.
+#[component]
+fn MoveByPress() -> impl IntoView {
+    let store = expect_context::<Store>();
+    view! {
+        <div class="deeds">
+            <button type="button" on:click=move |_| store.act(Action::TakeTool(Tool::Place))>
+                {label_text(Label::PlaceByTap)}
+            </button>
+        </div>
     }
 }
 

@@ -2,15 +2,15 @@
 
 use super::band_client::{self, Banded};
 use super::keep::{Keeper, Opening};
-use crate::editor::{self, Action, State, update};
-use crate::plan::{ElementId, Plan, example};
+use crate::editor::{self, Action, State, Tool, update};
+use crate::plan::{ElementId, Plan, ThingId, example};
 use crate::report::words::{Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::Assessment;
 use crate::units::UnitSystem;
 use leptos::prelude::*;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// Everything worked out from one version of the plan.
@@ -57,6 +57,12 @@ pub(super) struct Store {
     pub units: Memo<UnitSystem>,
     /// The selected element.
     pub selection: Memo<Option<ElementId>>,
+    /// The selected things about the run.
+    pub things: Memo<BTreeSet<ThingId>>,
+    /// The tool in hand.
+    pub tool: Memo<Tool>,
+    /// The leg or riser whose length is typed on the drawing.
+    pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
     pub hovered: RwSignal<Option<ElementId>>,
     /// The newest bands.
@@ -78,6 +84,8 @@ impl Store {
         let results = Memo::new(move |_| Version(Arc::new(work_out(&plan.get()))));
         let units = Memo::new(move |_| state.with(|state| state.units));
         let selection = Memo::new(move |_| state.with(|state| state.selection.clone()));
+        let things = Memo::new(move |_| state.with(|state| state.things.clone()));
+        let tool = Memo::new(move |_| state.with(|state| state.tool));
         let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
         let (ask_for_bands, banded) = band_client::start();
         Effect::new(move |_| {
@@ -93,6 +101,9 @@ impl Store {
             results,
             units,
             selection,
+            things,
+            tool,
+            typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             banded,
             announcement: RwSignal::new(String::new()),

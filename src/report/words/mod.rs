@@ -6,7 +6,7 @@ mod label;
 
 pub use label::{ActionName, Caution, Label, Refusal};
 
-use crate::plan::{BendMethod, FileError, Flow, RuleSetId};
+use crate::plan::{BendMethod, FileError, Flow, RuleSetId, Thing};
 use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
@@ -104,6 +104,10 @@ pub enum Message<'a> {
         /// What was typed.
         text: &'a str,
     },
+    /// So many things are selected.
+    ThingsSelected(usize),
+    /// A thing's kind and name, in one line.
+    Thing(&'a Thing<'a>),
     /// A file that could not be read.
     File(&'a FileError),
 }

@@ -22,17 +22,91 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::UnitsUsCustomary => "ft, in. w.c., cfm",
         Label::UnitsSi => "m, Pa, L/s",
         Label::Drawing => "Drawing",
-        Label::DrawingHint => {
-            "Drag a round corner to move it. Pull a small diamond to make a bend."
-        }
         Label::DrawingKeys => {
-            "With the drawing focused: N and P select the next and previous element, arrow keys move \
-             a selected corner (with Shift by a larger step), B makes a bend on a selected leg, \
-             Delete removes a selected bend, Escape lets go."
+            "With the drawing focused: N and P select the next and previous element of the run, T the \
+             next wall or other thing, arrow keys move what is selected (with Shift by a larger \
+             step), L types a length, B makes a bend on a selected leg, Delete removes, C copies, M \
+             mirrors, Q turns by a quarter. R draws the run, W an outside wall, I an inside wall, G \
+             a window, D a door, A an air intake, O an obstacle, Z a zone: arrow keys move the \
+             cursor, Enter sets a point, a typed length and an arrow key draw that far. Escape lets \
+             go."
         }
         Label::ZoomIn => "Zoom in",
         Label::ZoomOut => "Zoom out",
         Label::ZoomFit => "Show all",
+        Label::Tools => "Drawing tools",
+        Label::ToolPick => "Select",
+        Label::ToolRun => "Run",
+        Label::ToolOutsideWall => "Outside wall",
+        Label::ToolInsideWall => "Inside wall",
+        Label::ToolWindow => "Window",
+        Label::ToolDoor => "Door",
+        Label::ToolAirIntake => "Air intake",
+        Label::ToolObstacle => "Obstacle",
+        Label::ToolZone => "Zone",
+        Label::ObstacleClosedArea => "Closed area",
+        Label::ObstacleCabinet => "Cabinet",
+        Label::ObstacleBeam => "Beam",
+        Label::ObstacleStack => "Stack",
+        Label::ObstacleFramingAlongX => "Framing, members left to right",
+        Label::ObstacleFramingAlongY => "Framing, members up and down",
+        Label::ZoneHeated => "Heated room",
+        Label::ZoneGarage => "Garage",
+        Label::ZoneAttic => "Attic",
+        Label::ZoneCrawlSpace => "Crawl space",
+        Label::ZoneOutdoors => "Outdoors",
+        Label::PictureOpen => "Picture to trace",
+        Label::PictureScale => "Scale the picture",
+        Label::PictureTooLarge => {
+            "The picture is larger than 1.5 MB or is no PNG, JPEG or WebP. Save it smaller and open it again."
+        }
+        Label::DrawDone => "Done",
+        Label::DrawLength => "Length from the last point",
+        Label::DrawLengthHint => "Enter takes it the way the line points, an arrow key that way.",
+        Label::DrawLengthScale => "True length of this line",
+        Label::HintPick => {
+            "Drag a round corner to move it. Pull a small diamond to make a bend. Press a wall, a window, an obstacle or the dryer to select it."
+        }
+        Label::HintPlace => "Press where the selected part is to go.",
+        Label::HintWall => "Press each corner in turn, or drag. Done ends the wall.",
+        Label::HintOpening => "Press the wall where it goes.",
+        Label::HintRectangle => "Press one corner and then the opposite one, or drag.",
+        Label::HintRun => {
+            "Press each corner in turn from the dryer's outlet, or drag. The last one is the termination. Done ends the run."
+        }
+        Label::HintScale => "Press both ends of a distance that you know, then type its length.",
+        Label::ThingCopy => "Copy",
+        Label::ThingMirror => "Mirror",
+        Label::ThingTurn => "Quarter turn",
+        Label::ThingRemove => "Remove",
+        Label::PlaceByTap => "Move by pressing",
+        Label::WallLength => "Wall length",
+        Label::WallThickness => "Thickness",
+        Label::WallOutside => "Outdoors is on its other side",
+        Label::OpeningKind => "Opening",
+        Label::OpeningOffset => "From the wall's start",
+        Label::ThingWidth => "Width, left to right",
+        Label::ThingDepth => "Depth, up and down",
+        Label::OpeningWidth => "Width along the wall",
+        Label::ThingName => "Name",
+        Label::ObstacleKind => "What it is",
+        Label::Level => "Level",
+        Label::LevelCrawlSpace => "Under the floor",
+        Label::LevelRoom => "Room",
+        Label::LevelCeilingSpace => "Over the ceiling",
+        Label::FramingSpacing => "Spacing, centre to centre",
+        Label::ZoneTemperature => "Temperature",
+        Label::CeilingHeight => "Ceiling height",
+        Label::DryerTurned => "Turned clockwise (deg)",
+        Label::OutletSide => "Outlet on its",
+        Label::OutletBack => "back",
+        Label::OutletLeft => "left side",
+        Label::OutletRight => "right side",
+        Label::OutletHeight => "Outlet height above the floor",
+        Label::Energy => "Heats by",
+        Label::EnergyElectric => "electricity",
+        Label::EnergyGas => "gas",
+        Label::Stacked => "Stands on the washer",
         Label::Totals => "Clean run",
         Label::Airflow => "Airflow",
         Label::BackPressure => "Back pressure",

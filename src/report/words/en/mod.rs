@@ -1,14 +1,13 @@
 //! American English.
 
 mod fixed;
+mod room;
 mod trouble;
 
 use super::{Label, Message};
-use crate::plan::{
-    BendMethod, Duct, ElbowKind, Flow, ObstacleKind, RuleSetId, TerminationKind, ZoneKind,
-};
+use crate::plan::{BendMethod, Duct, ElbowKind, Flow, RuleSetId, TerminationKind};
 use crate::rules::{DeductionNote, Doubt, Verdict};
-use crate::scene::{Snap, Text};
+use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Airflow, Length, UnitSystem};
@@ -66,6 +65,8 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::NotANumber { text } => {
             format!("“{text}” is not a number. Write it like 120 or 12.5.")
         }
+        Message::ThingsSelected(count) => format!("{count} things are selected"),
+        Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),
     }
 }
@@ -167,42 +168,11 @@ fn drawing(units: UnitSystem, text: &Text) -> String {
         Text::Rank(rank) => rank.to_string(),
         Text::Dryer => "Dryer".to_owned(),
         Text::Name(name) => name.clone(),
-        Text::Obstacle(kind) => obstacle(*kind).to_owned(),
+        Text::Obstacle(kind) => room::obstacle(*kind).to_owned(),
         Text::Zone(kind, temperature) => {
-            format!("{}, {}", zone(*kind), units.temperature(*temperature))
+            format!("{}, {}", room::zone(*kind), units.temperature(*temperature))
         }
-        Text::Snap(snap) => self::snap(*snap).to_owned(),
-    }
-}
-
-pub(super) fn obstacle(kind: ObstacleKind) -> &'static str {
-    match kind {
-        ObstacleKind::ClosedArea => "Closed area",
-        ObstacleKind::Cabinet => "Cabinet",
-        ObstacleKind::Beam => "Beam",
-        ObstacleKind::Stack => "Stack",
-        ObstacleKind::Framing { .. } => "Framing",
-    }
-}
-
-fn zone(kind: ZoneKind) -> &'static str {
-    match kind {
-        ZoneKind::Heated => "Heated room",
-        ZoneKind::Garage => "Garage",
-        ZoneKind::Attic => "Attic",
-        ZoneKind::CrawlSpace => "Crawl space",
-        ZoneKind::Outdoors => "Outdoors",
-    }
-}
-
-fn snap(snap: Snap) -> &'static str {
-    match snap {
-        Snap::Square => "square",
-        Snap::Diagonal => "45°",
-        Snap::InLine => "in line",
-        Snap::WallEnd => "wall end",
-        Snap::WallFace => "wall face",
-        Snap::BetweenMembers => "between members",
+        Text::Snap(snap) => room::snap(*snap).to_owned(),
     }
 }
 
