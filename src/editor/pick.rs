@@ -60,7 +60,7 @@ pub fn pick_thing(plan: &Plan, at: Point, reach: f64) -> Option<ThingId> {
             let near = wall.from().toward(along, opening.offset);
             let far = near.toward(along, opening.width);
             let half = wall.thickness.metres() / 2.0;
-            Some(distance_to_segment(at, near, far) <= half.max(reach))
+            Some(at.distance_to_segment(near, far).metres() <= half.max(reach))
         })
         .unwrap_or(false)
     });
@@ -78,7 +78,7 @@ pub fn pick_thing(plan: &Plan, at: Point, reach: f64) -> Option<ThingId> {
         return Some(ThingId::Dryer);
     }
     let walls = plan.walls.iter().map(|wall| {
-        let off = distance_to_segment(at, wall.from(), wall.to());
+        let off = at.distance_to_segment(wall.from(), wall.to()).metres();
         (wall, off - wall.thickness.metres() / 2.0)
     });
     if let Some((wall, _)) = walls
@@ -95,7 +95,11 @@ pub fn pick_thing(plan: &Plan, at: Point, reach: f64) -> Option<ThingId> {
             Point::new(right, foot),
             Point::new(x, foot),
         ];
-        (0..4).any(|side| distance_to_segment(at, corners[side], corners[(side + 1) % 4]) <= reach)
+        (0..4).any(|side| {
+            at.distance_to_segment(corners[side], corners[(side + 1) % 4])
+                .metres()
+                <= reach
+        })
     };
     if let Some(zone) = plan
         .zones
@@ -146,7 +150,7 @@ pub fn pick(plan: &Plan, at: Point, reach: f64) -> Option<Hit> {
     }
     let lines = legs
         .iter()
-        .map(|(from, to)| distance_to_segment(at, *from, *to));
+        .map(|(from, to)| at.distance_to_segment(*from, *to).metres());
     nearest(lines.collect()).map(|index| Hit::Leg(ElementId::new(&node(index), Part::Leg)))
 }
 
@@ -163,16 +167,4 @@ fn legs(plan: &Plan) -> Vec<(Point, Point)> {
             )
         })
         .collect()
-}
-
-fn distance_to_segment(at: Point, from: Point, to: Point) -> f64 {
-    let (dx, dy) = (to.x - from.x, to.y - from.y);
-    let squared = dx * dx + dy * dy;
-    let along = if squared > 0.0 {
-        (((at.x - from.x) * dx + (at.y - from.y) * dy) / squared).clamp(0.0, 1.0)
-    } else {
-        0.0
-    };
-    at.distance(Point::new(from.x + along * dx, from.y + along * dy))
-        .metres()
 }

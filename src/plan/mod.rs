@@ -3,6 +3,7 @@
 //! Holds kinds of duct and fitting as names; knows nothing of physics.
 
 mod bounds;
+mod clearance;
 mod document;
 mod element;
 mod example;
@@ -17,6 +18,7 @@ mod uncertain;
 mod validate;
 
 pub use bounds::Bounds;
+pub use clearance::{Clash, ClashWith, clashes};
 pub use document::{
     BendMethod, CodeChoice, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, RuleSetId, Site,
 };

@@ -38,6 +38,18 @@ impl Point {
         )
     }
 
+    /// The least distance to the segment between two points.
+    pub fn distance_to_segment(self, from: Self, to: Self) -> Length {
+        let (dx, dy) = (to.x - from.x, to.y - from.y);
+        let squared = dx * dx + dy * dy;
+        let along = if squared > 0.0 {
+            (((self.x - from.x) * dx + (self.y - from.y) * dy) / squared).clamp(0.0, 1.0)
+        } else {
+            0.0
+        };
+        self.distance(Self::new(from.x + along * dx, from.y + along * dy))
+    }
+
     /// The heading to `other`; none where the two points are one.
     pub fn heading_to(self, other: Self) -> Option<Heading> {
         /// Closer than this, m, two points give no heading.

@@ -10,7 +10,7 @@ use crate::duct::tables::close_elbows::{self, FAR, Fold};
 use crate::duct::{area_change, blockage};
 use crate::plan::{
     Bend, BendMethod, Duct, ElbowKind, ElementId, LegState, NodeId, Part, Piece, PieceKind, Plan,
-    RunPath,
+    RunPath, clashes,
 };
 use crate::source::{Coefficient, Reach};
 use crate::units::{Length, Pressure, Temperature};
@@ -61,6 +61,8 @@ impl<'a> Compiler<'a> {
         for (index, piece) in path.pieces.iter().enumerate() {
             compiler.piece(piece, path.pieces.get(index + 1));
         }
+        let clashes = clashes(plan, &path).into_iter().map(Finding::NoRoom);
+        compiler.compiled.findings.extend(clashes);
         compiler.compiled
     }
 

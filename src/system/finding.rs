@@ -1,6 +1,6 @@
 //! What is wrong or doubtful about a run, beside its figures.
 
-use crate::plan::{ElementId, NodeId};
+use crate::plan::{Clash, ElementId, NodeId};
 use crate::units::{Airflow, Length};
 use serde::Serialize;
 
@@ -34,6 +34,8 @@ pub enum Finding {
         /// The element.
         element: ElementId,
     },
+    /// The duct has no room where it is drawn.
+    NoRoom(Clash),
     /// Air leaves the run by a joint, or with a negative airflow comes in.
     JointLeaks {
         /// The leak.

@@ -31,6 +31,8 @@ mod parts;
 mod physics;
 mod symmetry;
 
+mod clearance;
+
 mod irc;
 
 mod lengths;

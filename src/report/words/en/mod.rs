@@ -307,6 +307,7 @@ fn finding(units: UnitSystem, finding: &Finding) -> String {
             "The air is so slow that it is neither smooth nor turbulent: friction is not determined."
                 .to_owned()
         }
+        Finding::NoRoom(clash) => room::clash(units, clash),
         Finding::JointLeaks { escaped, .. } if *escaped < Airflow::ZERO => format!(
             "The draught draws about {} into the run by a leaking joint. Seal it.",
             units.airflow(-*escaped)

@@ -1,6 +1,6 @@
 //! The words of the room.
 
-use crate::plan::{ObstacleKind, OpeningKind, Thing, ZoneKind};
+use crate::plan::{Clash, ClashWith, ObstacleKind, OpeningKind, Thing, ZoneKind};
 use crate::scene::Snap;
 use crate::units::UnitSystem;
 
@@ -76,5 +76,25 @@ pub(super) fn snap(snap: Snap) -> &'static str {
         Snap::WallEnd => "wall end",
         Snap::WallFace => "wall face",
         Snap::BetweenMembers => "between members",
+    }
+}
+
+pub(super) fn clash(units: UnitSystem, clash: &Clash) -> String {
+    let by = units.length(clash.by);
+    match &clash.with {
+        ClashWith::Wall => {
+            format!("A leg runs {by} into a wall. Move it away from the wall, or through it.")
+        }
+        ClashWith::Members => {
+            format!("A leg cuts {by} into studs or joists. Run it between them, the way they run.")
+        }
+        ClashWith::Obstacle(kind, name) => {
+            let name = if name.is_empty() {
+                obstacle(*kind)
+            } else {
+                name
+            };
+            format!("A leg cuts {by} into “{name}”. Lead it round.")
+        }
     }
 }
