@@ -16,3 +16,10 @@ pub struct Gesture {
     /// From the corner to where it was pressed, m: the corner does not jump under the finger.
     pub grip: (f64, f64),
 }
+
+impl Gesture {
+    /// Whether it moves a corner on the plan; the other kind changes a rise.
+    pub fn moves_a_corner(&self) -> bool {
+        self.name != ActionName::SetRise
+    }
+}

@@ -61,7 +61,7 @@ fn legs(plan: &Plan) -> Vec<(Point, Point)> {
         .collect()
 }
 
-fn distance_to_segment(at: Point, from: Point, to: Point) -> f64 {
+pub(super) fn distance_to_segment(at: Point, from: Point, to: Point) -> f64 {
     let (dx, dy) = (to.x - from.x, to.y - from.y);
     let squared = dx * dx + dy * dy;
     let along = if squared > 0.0 {

@@ -13,6 +13,7 @@ pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
     match action {
         Action::Press { at, reach } => press(state, at, reach),
         Action::Drag { to, reach } => drag(state, to, reach),
+        Action::DragRise { node, rise, slack } => super::rise::drag(state, &node, rise, slack),
         Action::Release => return release(state),
         Action::Cancel => cancel(state),
         Action::Select(element) => state.selection = element.filter(|id| exists(state, id)),
@@ -175,7 +176,7 @@ fn press(state: &mut State, at: Point, reach: f64) {
 }
 
 fn drag(state: &mut State, to: Point, reach: f64) {
-    let Some(gesture) = &mut state.gesture else {
+    let Some(gesture) = state.gesture.as_mut().filter(|held| held.moves_a_corner()) else {
         return;
     };
     let wanted = Point::new(to.x - gesture.grip.0, to.y - gesture.grip.1);
@@ -219,7 +220,7 @@ fn release(state: &mut State) -> Vec<Effect> {
     vec![Effect::Announce(gesture.name)]
 }
 
-fn cancel(state: &mut State) {
+pub(super) fn cancel(state: &mut State) {
     if let Some(gesture) = state.gesture.take() {
         state.plan = gesture.before;
         keep_selection_real(state);

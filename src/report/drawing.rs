@@ -179,6 +179,9 @@ impl Look {
                 cividis(mark.weight).to_string(),
                 to_scale,
             ),
+            Role::Floor | Role::Dimension | Role::Extension => {
+                ("none".to_owned(), INK.to_owned(), HAIRLINE)
+            }
             Role::Label | Role::Rank | Role::Corner(_) | Role::NewBend { .. } => {
                 ("none".to_owned(), "none".to_owned(), HAIRLINE)
             }

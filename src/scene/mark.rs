@@ -53,6 +53,12 @@ pub enum Role {
     Leak,
     /// A recessed wall box.
     WallBox,
+    /// The floor, seen from the side.
+    Floor,
+    /// A line that a measure is taken along.
+    Dimension,
+    /// A line that leads from a thing to where it is measured.
+    Extension,
     /// A length or a name.
     Label,
     /// The rank of one of the costliest elements.
@@ -120,6 +126,8 @@ pub enum Text {
     LegLength(Length),
     /// A riser, or with a negative length a drop.
     Rise(Length),
+    /// A height above the floor; negative below it.
+    Height(Length),
     /// The rank of an element.
     Rank(usize),
     /// The dryer.

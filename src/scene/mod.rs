@@ -3,14 +3,21 @@
 //!
 //! Knows neither the page nor paper.
 
+mod elevation;
+mod label_row;
 mod leg_marks;
 mod mark;
 mod ramp;
 mod room;
 mod run;
+mod scale_bar;
+mod unrolled;
 
+pub use elevation::{Elevation, elevation};
+pub use label_row::label_rows;
 pub use mark::{Mark, Role, Shape, Step, Text};
 pub use ramp::{Colour, cividis};
+pub use scale_bar::scale_bar;
 
 use crate::plan::{Plan, RunPath};
 use crate::system::Ledger;

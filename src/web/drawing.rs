@@ -103,7 +103,7 @@ fn Marks(ground: bool) -> impl IntoView {
 
 /// What a mark's view is made for once and for all: a mark that keeps its id but changes any of it,
 /// as when another plan is opened, is drawn anew.
-fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
+pub(super) fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
     let is_circle = matches!(mark.shape, Shape::Circle { .. });
     let role = role_class(&mark.role);
     (mark.id.clone(), role, is_circle, mark.element.clone())
@@ -182,6 +182,9 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Blockage => "mark blockage",
         Role::Leak => "mark leak",
         Role::WallBox => "mark wall-box",
+        Role::Floor => "mark floor",
+        Role::Dimension => "mark dimension",
+        Role::Extension => "mark extension",
         Role::Label => "mark label",
         Role::Rank => "mark rank",
         Role::Corner(_) => "mark corner",

@@ -22,6 +22,11 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Element(kind) => element(*kind).to_owned(),
         Message::ElementSize(kind) => element_size(units, *kind),
         Message::Drawing(text) => drawing(units, text),
+        Message::RunInOrder {
+            outlet_height,
+            elements,
+            end_height,
+        } => run_in_order(units, outlet_height, elements, end_height),
         Message::Finding(finding) => self::finding(units, finding),
         Message::Verdict(verdict) => self::verdict(verdict).to_owned(),
         Message::Doubt(doubt) => self::doubt(doubt).to_owned(),
@@ -162,10 +167,35 @@ fn drawing(units: UnitSystem, text: &Text) -> String {
         Text::LegLength(length) => units.length(*length).to_string(),
         Text::Rise(rise) if *rise < Length::ZERO => format!("down {}", units.length(-*rise)),
         Text::Rise(rise) => format!("up {}", units.length(*rise)),
+        Text::Height(height) => units.length(*height).to_string(),
         Text::Rank(rank) => rank.to_string(),
         Text::Dryer => "Dryer".to_owned(),
         Text::Name(name) => name.clone(),
     }
+}
+
+fn run_in_order(
+    units: UnitSystem,
+    outlet_height: Length,
+    elements: &[(ElementKind, Option<Length>)],
+    end_height: Length,
+) -> String {
+    let elements = elements.iter().map(|(kind, rise)| {
+        let size = match rise {
+            Some(rise) => drawing(units, &Text::Rise(*rise)),
+            None => element_size(units, *kind),
+        };
+        let comma = if size.is_empty() { "" } else { ", " };
+        format!("{}{comma}{size}", element(*kind))
+    });
+    let elements: Vec<String> = elements.collect();
+    format!(
+        "The run in order, from the dryer's outlet at {} above the floor: {}. It ends at {} above \
+         the floor.",
+        units.length(outlet_height),
+        elements.join("; "),
+        units.length(end_height)
+    )
 }
 
 fn dominant(
