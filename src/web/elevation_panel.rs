@@ -51,7 +51,7 @@ pub(super) fn ElevationPanel() -> impl IntoView {
     });
     let pointer = Rc::new(ElevationPointer::new(store, drawn, view));
     let (down, moved, up) = (pointer.clone(), pointer.clone(), pointer.clone());
-    let (lost, clicked) = (pointer.clone(), pointer);
+    let (lost, clicked, touched) = (pointer.clone(), pointer.clone(), pointer);
     view! {
         <section class="panel elevation" aria-labelledby="elevation-title">
             <h2 id="elevation-title">{label_text(Label::Elevation)}</h2>
@@ -66,6 +66,8 @@ pub(super) fn ElevationPanel() -> impl IntoView {
                 on:pointermove=move |event: PointerEvent| moved.moved(&event)
                 on:pointerup=move |event: PointerEvent| up.up(&event)
                 on:pointercancel=move |event: PointerEvent| lost.lost(&event)
+                // Engines differ on `touch-action` inside a canvas: a finger on a handle must not scroll.
+                on:touchstart=move |event| if touched.is_held() { event.prevent_default() }
                 on:click=move |event: MouseEvent| clicked.clicked(&event)
                 on:keydown=move |event| elevation_keys::pressed(store, &event)
             >

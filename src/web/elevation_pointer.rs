@@ -119,7 +119,8 @@ impl ElevationPointer {
         }
     }
 
-    fn is_held(&self) -> bool {
+    /// Whether a handle is held.
+    pub fn is_held(&self) -> bool {
         matches!(&*self.press.borrow(), Press::Handle(_))
     }
 
