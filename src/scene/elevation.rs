@@ -15,6 +15,14 @@ const DRYER_HEIGHT: Length = Length::from_inches(38.0);
 const SHOWN_HEIGHT: Length = Length::from_inches(60.0);
 const SHOWN_ABOVE_DUCT: Length = Length::from_inches(14.0);
 
+/// A riser shorter than this many diameters has its rise written below it, clear of the legs.
+const SHORT_RISER: f64 = 6.0;
+
+/// The id of the mark that says the outlet's height.
+pub const OUTLET_HEIGHT: &str = "elevation:height:outlet";
+/// The id of the mark that says the termination's height.
+pub const TERMINATION_HEIGHT: &str = "elevation:height:termination";
+
 /// The elevation of a run.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Elevation {
@@ -39,7 +47,7 @@ pub fn elevation(plan: &Plan, ledger: Option<&Ledger>) -> Elevation {
     });
     leg_marks::draw(plan, &path, &mut marks);
     leg_dimensions(&corners, &lines, &mut marks);
-    rises(&path, &mut marks);
+    rises(&path, diameter, &mut marks);
     heights(plan, &path, &lines, &mut marks);
     marks.append(&mut ranks);
     if let Some(ledger) = ledger {
@@ -172,8 +180,8 @@ fn leg_dimensions(corners: &[Corner], lines: &MeasureLines, marks: &mut Vec<Mark
     }
 }
 
-/// Every riser's rise and every drop, on the side that no leg takes.
-fn rises(path: &RunPath, marks: &mut Vec<Mark>) {
+/// Every riser's rise and every drop, on a side that no leg takes.
+fn rises(path: &RunPath, diameter: Length, marks: &mut Vec<Mark>) {
     for piece in &path.pieces {
         let PieceKind::Straight {
             corners: (foot, top),
@@ -184,7 +192,16 @@ fn rises(path: &RunPath, marks: &mut Vec<Mark>) {
         };
         if piece.id.part == Part::Riser {
             let rise = Length::from_metres(foot.y - top.y);
-            let shape = text(foot.halfway(*top), ALONG, Text::Rise(rise));
+            let lower = if foot.y > top.y { *foot } else { *top };
+            let ends_here = foot.x >= path.end.0.x;
+            let (at, aside) = if rise.abs() < diameter * SHORT_RISER {
+                (lower, UP.back())
+            } else if ends_here {
+                (foot.halfway(*top), ALONG.back())
+            } else {
+                (foot.halfway(*top), ALONG)
+            };
+            let shape = text(at, aside, Text::Rise(rise));
             let id = format!("length:{}", piece.id);
             marks.push(mark(id, Role::Label, shape, Some(&piece.id)));
         }

@@ -13,7 +13,7 @@ mod run;
 mod scale_bar;
 mod unrolled;
 
-pub use elevation::{Elevation, elevation};
+pub use elevation::{Elevation, OUTLET_HEIGHT, TERMINATION_HEIGHT, elevation};
 pub use label_row::label_rows;
 pub use mark::{Mark, Role, Shape, Step, Text};
 pub use ramp::{Colour, cividis};

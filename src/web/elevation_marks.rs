@@ -5,7 +5,9 @@ use super::store::{Store, Version};
 use crate::editor::View;
 use crate::plan::{ElementId, Part};
 use crate::report::words::Message;
-use crate::scene::{Elevation, Mark, Role, Shape, Text, label_rows};
+use crate::scene::{
+    Elevation, Mark, OUTLET_HEIGHT, Role, Shape, TERMINATION_HEIGHT, Text, label_rows,
+};
 use leptos::prelude::*;
 use std::collections::BTreeMap;
 
@@ -41,6 +43,25 @@ const GAP: f64 = 8.0;
 /// From row to row, and the width of a letter, px.
 pub(super) fn letters(view: &View) -> (f64, f64) {
     if view.size.0 < WIDE { SMALL } else { LARGE }
+}
+
+/// The widths that the heights of outlet and termination take up beside the elevation, px.
+#[allow(clippy::cast_precision_loss, reason = "a few letters")]
+pub(super) fn widths_beside(store: Store, drawn: &Drawn, size: (f64, f64)) -> [f64; 2] {
+    /// From a text to the edge and to its line, px.
+    const CLEAR: f64 = 26.0;
+    let view = View {
+        size,
+        ..View::default()
+    };
+    let (_, letter) = letters(&view);
+    [OUTLET_HEIGHT, TERMINATION_HEIGHT].map(|id| match drawn.mark(id).map(|mark| &mark.shape) {
+        Some(Shape::Text { text, .. }) => {
+            let letters = store.say(Message::Drawing(text)).chars().count();
+            letters as f64 * letter + CLEAR
+        }
+        _ => CLEAR,
+    })
 }
 
 /// The row of every leg's length, by the mark's id; none where all rows are taken.
@@ -91,11 +112,6 @@ pub(super) fn LegLength(
     let row = Memo::new(move |_| rows.with(|rows| rows.get(&id).copied()));
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
-    let class = move || match (lit.get(), row.get()) {
-        (true, _) => "mark label lit",
-        (false, Some(_)) => "mark label",
-        (false, None) => "mark label quiet",
-    };
     let shape = move || mark.with(|mark| mark.as_ref().map(|mark| mark.shape.clone()));
     let place = move || match shape() {
         Some(Shape::Text { at, .. }) => {
@@ -113,7 +129,13 @@ pub(super) fn LegLength(
         _ => String::new(),
     };
     view! {
-        <g class=class data-mark=first.id transform=place>
+        <g
+            class="mark label"
+            class:lit=lit
+            class:quiet=move || row.get().is_none() && !lit.get()
+            data-mark=first.id
+            transform=place
+        >
             <text y="4" text-anchor="middle">{text}</text>
         </g>
     }
@@ -136,13 +158,6 @@ pub(super) fn Handle(mark: Memo<Option<Mark>>, view: Memo<View>) -> impl IntoVie
     let lit = Memo::new(move |_| {
         store.selection.with(&is_of_corner) || store.hovered.with(&is_of_corner)
     });
-    let class = move || {
-        if lit.get() {
-            "mark corner lit"
-        } else {
-            "mark corner"
-        }
-    };
     let place = move || {
         mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
             Some(Shape::Dot(at)) => {
@@ -153,7 +168,7 @@ pub(super) fn Handle(mark: Memo<Option<Mark>>, view: Memo<View>) -> impl IntoVie
         })
     };
     view! {
-        <g class=class data-mark=first.id transform=place>
+        <g class="mark corner" class:lit=lit data-mark=first.id transform=place>
             <circle class="finger" r="22"/>
             <circle class="grip" r="7"/>
             <path d="M-2.5 -1.5L0 -4L2.5 -1.5M-2.5 1.5L0 4L2.5 1.5"/>

@@ -4,6 +4,7 @@ use super::drawing::key;
 use super::elevation_keys;
 use super::elevation_marks::{
     Drawn, FIRST_ROW, Handle, LegLength, ROWS, is_handle, is_leg_length, letters, rows,
+    widths_beside,
 };
 use super::elevation_pointer::ElevationPointer;
 use super::mark_view::{GroundMark, ScreenMark};
@@ -19,8 +20,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{MouseEvent, PointerEvent};
 
-/// Room for the texts beside and above the elevation, px.
-const ASIDE: f64 = 54.0;
+/// Room above the elevation, px.
 const ABOVE: f64 = 14.0;
 /// The scale bar's place, px from the left and the top.
 const BAR: (f64, f64) = (12.0, 18.0);
@@ -47,7 +47,10 @@ pub(super) fn ElevationPanel() -> impl IntoView {
     // It shows the whole run, but holds still while a handle is in the hand.
     let view = Memo::new(move |before: Option<&View>| match before {
         Some(before) if dragging.get() => *before,
-        _ => drawn.with(|drawn| fitted(&drawn.elevation.bounds, size.get())),
+        _ => drawn.with(|drawn| {
+            let beside = widths_beside(store, drawn, size.get());
+            fitted(&drawn.elevation.bounds, size.get(), beside)
+        }),
     });
     let pointer = Rc::new(ElevationPointer::new(store, drawn, view));
     let (down, moved, up) = (pointer.clone(), pointer.clone(), pointer.clone());
@@ -109,7 +112,7 @@ fn observed_size(canvas: NodeRef<leptos::svg::Svg>) -> RwSignal<(f64, f64)> {
 
 /// The window that shows all of `bounds` with room for its texts, standing on its foot.
 #[allow(clippy::cast_precision_loss, reason = "a few rows")]
-fn fitted(bounds: &Bounds, size: (f64, f64)) -> View {
+fn fitted(bounds: &Bounds, size: (f64, f64), [left, right]: [f64; 2]) -> View {
     /// The least room that is drawn in, px.
     const LEAST: f64 = 40.0;
     let mut view = View {
@@ -118,12 +121,12 @@ fn fitted(bounds: &Bounds, size: (f64, f64)) -> View {
     };
     let below = FIRST_ROW + ROWS as f64 * letters(&view).0;
     let (width, height) = bounds.size();
-    let across = (size.0 - 2.0 * ASIDE).max(LEAST);
+    let across = (size.0 - left - right).max(LEAST);
     let down = (size.1 - ABOVE - below).max(LEAST);
     let scale = (width / across).max(height / down);
     view.metres_per_pixel = scale;
     view.origin = Point::new(
-        bounds.least.x - (size.0 * scale - width) / 2.0,
+        bounds.least.x - left * scale - (across * scale - width) / 2.0,
         bounds.greatest.y + below * scale - size.1 * scale,
     );
     view

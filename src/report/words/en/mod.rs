@@ -190,12 +190,19 @@ fn run_in_order(
     });
     let elements: Vec<String> = elements.collect();
     format!(
-        "The run in order, from the dryer's outlet at {} above the floor: {}. It ends at {} above \
-         the floor.",
-        units.length(outlet_height),
+        "The run in order, from the dryer's outlet at {}: {}. It ends at {}.",
+        height(units, outlet_height),
         elements.join("; "),
-        units.length(end_height)
+        height(units, end_height)
     )
+}
+
+fn height(units: UnitSystem, height: Length) -> String {
+    if height < Length::ZERO {
+        format!("{} below the floor", units.length(-height))
+    } else {
+        format!("{} above the floor", units.length(height))
+    }
 }
 
 fn dominant(
