@@ -34,6 +34,15 @@ pub enum Action {
         /// How near a line must be to catch the corner, m on the plan.
         reach: f64,
     },
+    /// A corner's rise is dragged; the first such act starts the drag, and `Release` ends it.
+    DragRise {
+        /// The node.
+        node: NodeId,
+        /// The rise under the pointer.
+        rise: Length,
+        /// Less than this off the rise that it had is no drag yet.
+        slack: Length,
+    },
     /// The pointer was let go.
     Release,
     /// The press is taken back: what it moved returns.

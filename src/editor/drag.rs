@@ -149,6 +149,8 @@ pub(super) fn drag(state: &mut State, to: Point, reach: f64) {
             }
             return;
         }
+        // The elevation drags it.
+        Held::Rise(_) => return,
         Held::Corner(node) => {
             if untouched && !position(&state.plan, &node).is_some_and(moved) {
                 return;

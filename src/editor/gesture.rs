@@ -24,6 +24,8 @@ pub enum Held {
     Corner(NodeId),
     /// The place in a leg's middle from which a bend is pulled; the node that the leg arrives at.
     NewBend(NodeId),
+    /// The rise at a node, in the elevation.
+    Rise(NodeId),
     /// The things that are selected.
     Things,
     /// An end of a wall, with the walls that meet there.

@@ -12,14 +12,17 @@ use std::sync::Arc;
 pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
     match action {
         Action::Press { at, reach, .. } if state.tool != Tool::Pick => {
+            drag::cancel(state);
             return draw::press(state, at, reach);
         }
         Action::Press { at, reach, adds } => drag::press(state, at, reach, adds),
         Action::Drag { to, reach } if state.tool != Tool::Pick => draw::hover(state, to, reach),
         Action::Drag { to, reach } => drag::drag(state, to, reach),
+        Action::DragRise { node, rise, slack } => super::rise::drag(state, &node, rise, slack),
         Action::Hover { at, reach } => draw::hover(state, at, reach),
-        Action::Release if state.tool != Tool::Pick => return draw::release(state),
-        Action::Release => return drag::release(state),
+        // What is dragged in the elevation is let go with any tool in hand.
+        Action::Release if state.gesture.is_some() => return drag::release(state),
+        Action::Release => return draw::release(state),
         Action::Cancel => {
             draw::cancel(state);
             drag::cancel(state);

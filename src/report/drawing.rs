@@ -204,11 +204,14 @@ impl Look {
                 cividis(mark.weight).to_string(),
                 to_scale,
             ),
+            Role::Floor | Role::Dimension | Role::Extension => {
+                ("none".to_owned(), INK.to_owned(), HAIRLINE)
+            }
             Role::Picture
             | Role::Draft
             | Role::Guide
             | Role::Handle
-            | Role::Dimension
+            | Role::Size
             | Role::Label
             | Role::Rank
             | Role::Corner(_)

@@ -81,12 +81,7 @@ pub fn draft_marks(draft: Option<&Draft>, guides: &[Guide]) -> Vec<Mark> {
             marks.push(mark("draft".into(), Role::Draft, line(from, to), width));
             let aside = from.heading_to(to).map(Heading::right);
             let text = size(from.distance(to), from.halfway(to), aside);
-            marks.push(mark(
-                "draft:length".into(),
-                Role::Dimension,
-                text,
-                Length::ZERO,
-            ));
+            marks.push(mark("draft:length".into(), Role::Size, text, Length::ZERO));
         }
         DraftKind::Rectangle => {
             let corner = Point::new(from.x.min(to.x), from.y.min(to.y));
@@ -98,18 +93,8 @@ pub fn draft_marks(draft: Option<&Draft>, guides: &[Guide]) -> Vec<Mark> {
             let side = Point::new(corner.x, f64::midpoint(from.y, to.y));
             let across = size(width, top, Some(Heading::UP));
             let down = size(depth, side, Some(Heading::LEFT));
-            marks.push(mark(
-                "draft:width".into(),
-                Role::Dimension,
-                across,
-                Length::ZERO,
-            ));
-            marks.push(mark(
-                "draft:depth".into(),
-                Role::Dimension,
-                down,
-                Length::ZERO,
-            ));
+            marks.push(mark("draft:width".into(), Role::Size, across, Length::ZERO));
+            marks.push(mark("draft:depth".into(), Role::Size, down, Length::ZERO));
         }
     }
     marks

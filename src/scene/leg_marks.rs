@@ -88,10 +88,15 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
 }
 
 /// The ranks of costly elements that are no piece of the path: a blockage, a change of area, concealed
-/// elbows, the room's opening.
-pub(super) fn ranks(plan: &Plan, path: &RunPath, ledger: &Ledger, marks: &mut Vec<Mark>) {
+/// elbows, the room's opening, which stands at the dryer's `front`.
+pub(super) fn ranks(
+    path: &RunPath,
+    ledger: &Ledger,
+    front: (Point, Heading),
+    marks: &mut Vec<Mark>,
+) {
     for row in ledger.rows.iter().filter(|row| row.rank <= RANKED) {
-        if let Some((at, aside)) = place(plan, path, row) {
+        if let Some((at, aside)) = place(path, row, front) {
             let id = &row.element.id;
             marks.push(Mark {
                 id: format!("rank:{id}"),
@@ -110,12 +115,21 @@ pub(super) fn ranks(plan: &Plan, path: &RunPath, ledger: &Ledger, marks: &mut Ve
     }
 }
 
-fn place(plan: &Plan, path: &RunPath, row: &LedgerRow) -> Option<(Point, Option<Heading>)> {
+/// The middle of the dryer's front on the sheet, and the way it faces.
+pub(super) fn dryer_front(plan: &Plan) -> (Point, Heading) {
+    let front = plan.dryer.outlet_heading().back();
+    let at = plan.dryer.centre().toward(front, plan.dryer.depth / 2.0);
+    (at, front)
+}
+
+fn place(
+    path: &RunPath,
+    row: &LedgerRow,
+    (front, facing): (Point, Heading),
+) -> Option<(Point, Option<Heading>)> {
     let id = &row.element.id;
     if id.part == Part::MakeUpAir {
-        let front = plan.dryer.outlet_heading().back();
-        let at = plan.dryer.centre().toward(front, plan.dryer.depth / 2.0);
-        return Some((at, Some(front)));
+        return Some((front, Some(facing)));
     }
     let share = match id.part {
         Part::Blockage => BLOCKAGE_PLACE,

@@ -52,8 +52,8 @@ pub enum Role {
     Draft,
     /// A line that what is drawn or dragged has settled on.
     Guide,
-    /// A dimension of the whole room.
-    Dimension,
+    /// The size of the whole room, or of what is being drawn.
+    Size,
     /// A handle of a selected thing.
     Handle,
     /// The dryer's footprint.
@@ -76,6 +76,12 @@ pub enum Role {
     Leak,
     /// A recessed wall box.
     WallBox,
+    /// The floor, seen from the side.
+    Floor,
+    /// A line that a measure is taken along.
+    Dimension,
+    /// A line that leads from a thing to where it is measured.
+    Extension,
     /// A length or a name.
     Label,
     /// The rank of one of the costliest elements.
@@ -173,6 +179,8 @@ pub enum Text {
     LegLength(Length),
     /// A riser, or with a negative length a drop.
     Rise(Length),
+    /// A height above the floor; negative below it.
+    Height(Length),
     /// The rank of an element.
     Rank(usize),
     /// The dryer.

@@ -4,16 +4,23 @@
 //! Knows neither the page nor paper.
 
 mod draft;
+mod elevation;
+mod label_row;
 mod leg_marks;
 mod mark;
 mod obstacle;
 mod ramp;
 mod room;
 mod run;
+mod scale_bar;
+mod unrolled;
 
 pub use draft::{Draft, DraftKind, Guide, draft_marks};
+pub use elevation::{Elevation, OUTLET_HEIGHT, TERMINATION_HEIGHT, elevation};
+pub use label_row::label_rows;
 pub use mark::{Mark, Role, Shape, Snap, Step, Text};
 pub use ramp::{Colour, cividis};
+pub use scale_bar::scale_bar;
 
 use crate::plan::{Plan, RunPath};
 use crate::system::Ledger;

@@ -75,7 +75,7 @@ fn draw_dimensions(walls: &[Wall], marks: &mut Vec<Mark>) {
             };
             marks.push(Mark {
                 id: format!("room:{name}"),
-                role: Role::Dimension,
+                role: Role::Size,
                 shape,
                 width: Length::ZERO,
                 weight: 0.0,

@@ -12,9 +12,33 @@ const CORE_WIDTH: (f64, f64) = (0.2, 0.7);
 /// Width of the duct's inside as drawn, as a share of the duct.
 const BORE_WIDTH: f64 = 0.8;
 
+/// A piece's outline, its middle, and the side on which its rank stands.
+pub(super) type Outline = (Shape, Point, Option<Heading>);
+
 pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: &mut Vec<Mark>) {
+    let diameter = plan.run.diameter;
+    let mut ranks = ducts(path, diameter, ledger, marks, |piece| {
+        outline(piece, path, diameter)
+    });
+    leg_marks::draw(plan, path, marks);
+    lengths(plan, path, marks);
+    marks.append(&mut ranks);
+    if let Some(ledger) = ledger {
+        leg_marks::ranks(path, ledger, leg_marks::dryer_front(plan), marks);
+    }
+    handles(plan, marks);
+}
+
+/// Casing, bore and core of every piece that has an outline; gives the ranks, which lie on top.
+pub(super) fn ducts(
+    path: &RunPath,
+    diameter: Length,
+    ledger: Option<&Ledger>,
+    marks: &mut Vec<Mark>,
+    outline: impl Fn(&Piece) -> Option<Outline>,
+) -> Vec<Mark> {
     let mut drawing = Drawing {
-        diameter: plan.run.diameter,
+        diameter,
         ledger,
         greatest: ledger
             .and_then(Ledger::dominant)
@@ -24,14 +48,14 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
     };
     let (mut casings, mut bores) = (Vec::new(), Vec::new());
     for piece in &path.pieces {
-        let Some((shape, middle, aside)) = outline(piece, path, plan.run.diameter) else {
+        let Some((shape, middle, aside)) = outline(piece) else {
             continue;
         };
         casings.push(Mark {
             id: format!("casing:{}", piece.id),
             role: Role::Casing,
             shape: shape.clone(),
-            width: plan.run.diameter,
+            width: diameter,
             weight: 0.0,
             element: Some(piece.id.clone()),
             thing: None,
@@ -40,7 +64,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
             id: format!("bore:{}", piece.id),
             role: Role::Bore,
             shape: shape.clone(),
-            width: plan.run.diameter * BORE_WIDTH,
+            width: diameter * BORE_WIDTH,
             weight: 0.0,
             element: Some(piece.id.clone()),
             thing: None,
@@ -50,13 +74,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, ledger: Option<&Ledger>, marks: 
     marks.append(&mut casings);
     marks.append(&mut bores);
     marks.append(&mut drawing.cores);
-    leg_marks::draw(plan, path, marks);
-    lengths(plan, path, marks);
-    marks.append(&mut drawing.notes);
-    if let Some(ledger) = ledger {
-        leg_marks::ranks(plan, path, ledger, marks);
-    }
-    handles(plan, marks);
+    drawing.notes
 }
 
 /// What is gathered while the pieces are walked.
@@ -110,12 +128,8 @@ impl Drawing<'_> {
     }
 }
 
-/// A piece's outline, its middle, and the side on which its rank stands; none where nothing shows.
-fn outline(
-    piece: &Piece,
-    path: &RunPath,
-    diameter: Length,
-) -> Option<(Shape, Point, Option<Heading>)> {
+/// The outline of a piece from above; none where nothing shows.
+fn outline(piece: &Piece, path: &RunPath, diameter: Length) -> Option<Outline> {
     match &piece.kind {
         PieceKind::Straight {
             length,
@@ -142,7 +156,7 @@ fn outline(
     }
 }
 
-fn bend_outline(bend: &Bend) -> (Shape, Point, Option<Heading>) {
+pub(super) fn bend_outline(bend: &Bend) -> Outline {
     let tangent = bend.tangent();
     let corner = bend.corner;
     match (bend.before, bend.after) {
@@ -193,7 +207,7 @@ fn stub(from: Point, to: Point) -> Shape {
 }
 
 /// The hood: a cap across the duct's end with its flap open; a ring where the run ends upward.
-fn hood_outline(path: &RunPath, diameter: Length) -> (Shape, Point, Option<Heading>) {
+pub(super) fn hood_outline(path: &RunPath, diameter: Length) -> Outline {
     let (end, heading) = path.end;
     let Some(out) = heading else {
         let ring = Shape::Circle {

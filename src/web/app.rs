@@ -3,6 +3,7 @@
 use super::air_panel::AirPanel;
 use super::code_panel::CodePanel;
 use super::drawing::Drawing;
+use super::elevation_panel::ElevationPanel;
 use super::header::Header;
 use super::keep::{self, Opening};
 use super::keep_view::KeepNotice;
@@ -45,6 +46,7 @@ fn App(opening: Opening) -> impl IntoView {
             <div class="sheet-drawing">
                 <Totals/>
                 <Drawing/>
+                <ElevationPanel/>
                 <PressurePanel/>
                 <DominantSentence/>
             </div>

@@ -1,12 +1,11 @@
 //! What lies over the plan while it is drawn on: the draft, the lines that it has settled on, the
-//! handles of what is selected, the keys' cursor, and the scale bar.
+//! handles of what is selected, and the keys' cursor.
 
 use super::mark_view::{GroundMark, ScreenMark};
 use super::store::Store;
 use crate::editor::{Tool, cursor, handles};
-use crate::report::words::Message;
-use crate::scene::{Mark, Role, Shape, Text, draft_marks};
-use crate::units::{Length, UnitSystem};
+use crate::scene::{Mark, Role, Shape, draft_marks};
+use crate::units::Length;
 use leptos::prelude::*;
 
 /// The marks of the draft and the handles: those that grow with the zoom, or those that keep their
@@ -75,43 +74,5 @@ pub(super) fn Cursor() -> impl IntoView {
                 />
             }
         })
-    }
-}
-
-/// A bar of a round length, to read the drawing by.
-#[component]
-pub(super) fn ScaleBar() -> impl IntoView {
-    /// The longest bar, px, and its place from the drawing's lower left corner.
-    const LONGEST: f64 = 140.0;
-    const ASIDE: f64 = 16.0;
-    let store = expect_context::<Store>();
-    let bar = move || {
-        let units = store.units.get();
-        let (scale, height) =
-            store.with_state(|state| (state.view.metres_per_pixel, state.view.size.1));
-        let unit = match units {
-            UnitSystem::UsCustomary => Length::from_feet(1.0),
-            UnitSystem::Si => Length::from_metres(1.0),
-        };
-        let fits = |length: &Length| length.metres() / scale <= LONGEST;
-        let rounds = [
-            200.0, 100.0, 50.0, 20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.25, 0.1,
-        ];
-        let length = rounds.into_iter().map(|round| unit * round).find(fits);
-        let length = length.unwrap_or(unit * 0.05);
-        let right = ASIDE + length.metres() / scale;
-        let foot = height - ASIDE;
-        let path = format!("M{ASIDE} {0}V{foot}H{right:.1}V{0}", foot - 6.0);
-        (
-            path,
-            store.say(Message::Drawing(&Text::Size(length))),
-            foot - 8.0,
-        )
-    };
-    view! {
-        <g class="scale-bar">
-            <path d=move || bar().0/>
-            <text x=ASIDE + 5.0 y=move || bar().2>{move || bar().1}</text>
-        </g>
     }
 }

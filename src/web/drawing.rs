@@ -1,10 +1,11 @@
 //! The drawing: the plan's marks on an SVG canvas, under the hand.
 
-use super::draft_view::{Cursor, DraftMarks, ScaleBar};
+use super::draft_view::{Cursor, DraftMarks};
 use super::draw_length::{DrawLength, LengthOnDrawing};
 use super::keys;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::pointer::Pointer;
+use super::scale_bar_view::ScaleBar;
 use super::store::{Store, label_text};
 use super::tool_bar::ToolBar;
 use crate::editor::Action;
@@ -17,12 +18,17 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{PointerEvent, WheelEvent};
 
+/// The scale bar's place, px from the left and from the foot.
+const BAR_ASIDE: f64 = 16.0;
+
 #[component]
 pub(super) fn Drawing() -> impl IntoView {
     let store = expect_context::<Store>();
     let canvas = NodeRef::<leptos::svg::Svg>::new();
     let pointer = Rc::new(Pointer::new(store));
     keep_size(store, canvas);
+    let view = Memo::new(move |_| store.with_state(|state| state.view));
+    let foot = Signal::derive(move || (BAR_ASIDE, view.get().size.1 - BAR_ASIDE));
     let transform = move || {
         store.with_state(|state| {
             let view = state.view;
@@ -62,7 +68,7 @@ pub(super) fn Drawing() -> impl IntoView {
                 <g>
                     <DraftMarks ground=false/>
                     <Cursor/>
-                    <ScaleBar/>
+                    <ScaleBar view at=foot/>
                 </g>
             </svg>
             <LengthOnDrawing/>
@@ -118,7 +124,7 @@ fn Marks(ground: bool) -> impl IntoView {
 
 /// What a mark's view is made for once and for all: a mark that keeps its id but changes any of it,
 /// as when another plan is opened, is drawn anew.
-fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
+pub(super) fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
     let is_circle = matches!(mark.shape, Shape::Circle { .. } | Shape::Picture { .. });
     let role = role_class(&mark.role);
     (mark.id.clone(), role, is_circle, mark.element.clone())
@@ -204,8 +210,11 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Picture => "mark picture",
         Role::Draft => "mark draft",
         Role::Guide => "mark guide",
-        Role::Dimension => "mark dimension",
+        Role::Size => "mark room-size",
         Role::Handle => "mark handle",
+        Role::Floor => "mark floor",
+        Role::Dimension => "mark dimension",
+        Role::Extension => "mark extension",
         Role::Label => "mark label",
         Role::Rank => "mark rank",
         Role::Corner(_) => "mark corner",

@@ -131,7 +131,7 @@ pub(super) fn zoom(store: Store, factor: f64) -> Action {
 }
 
 /// An inch or a centimetre; with Shift a foot or ten centimetres.
-fn step(store: Store, far: bool) -> Length {
+pub(super) fn step(store: Store, far: bool) -> Length {
     match (store.with_state_now(|state| state.units), far) {
         (UnitSystem::UsCustomary, false) => Length::from_inches(1.0),
         (UnitSystem::UsCustomary, true) => Length::from_feet(1.0),

@@ -2,7 +2,7 @@
 
 use super::drawing::role_class;
 use super::store::Store;
-use crate::editor::{Action, Tool};
+use crate::editor::{Action, Tool, View};
 use crate::plan::{ElementId, Part, Point, ThingId};
 use crate::report::words::Message;
 use crate::scene::{Mark, Role, Shape, Step, Text, cividis};
@@ -19,7 +19,7 @@ const SHORT_LEG: f64 = 52.0;
 const BESIDE: f64 = 0.7;
 
 /// Whether an element is selected or under the pointer.
-fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
+pub(super) fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
     element.is_some_and(|id| {
         store
             .selection
@@ -168,8 +168,17 @@ fn leg_metres(mark: &Mark) -> Option<f64> {
 
 /// A mark that keeps its size on the screen.
 #[component]
-pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
+pub(super) fn ScreenMark(
+    mark: Memo<Option<Mark>>,
+    /// The window on the marks; the drawing's where none is given.
+    #[prop(optional)]
+    view: Option<Memo<View>>,
+) -> impl IntoView {
     let store = expect_context::<Store>();
+    let view = move || match view {
+        Some(view) => view.get(),
+        None => store.with_state(|state| state.view),
+    };
     let Some(first) = mark.get_untracked() else {
         return ().into_any();
     };
@@ -182,9 +191,7 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
         .filter(|id| first.role == Role::Label && matches!(id.part, Part::Leg | Part::Riser));
     let short_leg = move || {
         let metres = mark.with(|mark| mark.as_ref().and_then(leg_metres));
-        metres.is_some_and(|metres| {
-            metres < SHORT_LEG * store.with_state(|state| state.view.metres_per_pixel)
-        })
+        metres.is_some_and(|metres| metres < SHORT_LEG * view().metres_per_pixel)
     };
     let class = move || match (lit.get(), short_leg()) {
         (true, _) => format!("{class} lit"),
@@ -209,11 +216,11 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
                 Some(Shape::Text { at, aside, .. }) => (*at, *aside),
                 _ => return String::new(),
             };
-            let (x, y, reach) = store.with_state(|state| {
-                let half = state.plan.run.diameter.metres() / 2.0 / state.view.metres_per_pixel;
-                let (x, y) = state.view.place(at);
-                (x, y, (half + ASIDE).max(LEAST_ASIDE))
-            });
+            let view = view();
+            let diameter = store.with_state(|state| state.plan.run.diameter.metres());
+            let half = diameter / 2.0 / view.metres_per_pixel;
+            let reach = (half + ASIDE).max(LEAST_ASIDE);
+            let (x, y) = view.place(at);
             let (right, down) =
                 aside.map_or((0.0, 0.0), |aside| (aside.x * reach, aside.y * reach));
             format!("translate({:.2} {:.2})", x + right, y + down)

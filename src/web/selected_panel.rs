@@ -6,7 +6,7 @@ use super::own_value::OwnValue;
 use super::store::{Store, label_text};
 use super::termination_fields::TerminationFields;
 use super::thing_fields::ThingPanel;
-use crate::editor::{Action, Tool};
+use crate::editor::{Action, Tool, rise_at};
 use crate::plan::{Elbow, ElbowKind, ElementId, NodeId, Part, Plan, Point};
 use crate::report::words::{Label, Message};
 use crate::system::ElementKind;
@@ -286,13 +286,7 @@ fn RiseField(node: NodeId) -> impl IntoView {
     let store = expect_context::<Store>();
     let measured = node.clone();
     let shown = Signal::derive(move || {
-        let rise = store.plan.with(|plan| {
-            let riser = plan
-                .run
-                .fitting(&measured)
-                .and_then(|fitting| fitting.riser);
-            riser.map_or(Length::ZERO, |riser| riser.rise)
-        });
+        let rise = store.plan.with(|plan| rise_at(plan, &measured));
         store.units.get().length(rise).to_string()
     });
     let set = Callback::new(move |rise| {

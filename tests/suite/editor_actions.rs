@@ -308,6 +308,9 @@ fn gesture() -> impl Strategy<Value = Step> {
         2 => (point(), reach()).prop_map(|(at, reach)| Step::Plain(Action::Press { at, reach, adds: false })),
         10 => (point(), reach()).prop_map(|(to, reach)| Step::Plain(Action::Drag { to, reach })),
         3 => (spot(), near(), reach()).prop_map(|(spot, off, reach)| Step::DragTo(spot, off, reach)),
+        3 => (node(), length(-3.0..3.0), length(0.0..0.05)).prop_map(|(node, rise, slack)| {
+            Step::Plain(Action::DragRise { node, rise, slack })
+        }),
         4 => Just(Step::Plain(Action::Release)),
         2 => Just(Step::Plain(Action::Cancel)),
     ]
@@ -386,7 +389,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 42;
+pub const KINDS: usize = 43;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -434,5 +437,6 @@ pub fn kind(action: &Action) -> usize {
         Action::SetThing(_) => 39,
         Action::SetPicture(_) => 40,
         Action::SetCeiling(_) => 41,
+        Action::DragRise { .. } => 42,
     }
 }

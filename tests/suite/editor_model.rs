@@ -5,7 +5,7 @@ use crate::editor_actions::kind;
 use elbowroom::editor::{Action, Effect, Held, State, update};
 use elbowroom::plan::{Plan, RunPath, read, validate, write};
 use elbowroom::report::figures;
-use elbowroom::scene::scene;
+use elbowroom::scene::{elevation, scene};
 use proptest::prelude::*;
 use serde_json::Value;
 use std::collections::BTreeSet;
@@ -178,6 +178,13 @@ fn plan_is_sound(plan: &Plan) -> Result<(), TestCaseError> {
     for mark in scene(plan, ledger) {
         prop_assert!((0.0..=1.0).contains(&mark.weight), "{mark:?}");
         prop_assert!(mark.width.is_finite(), "{mark:?}");
+        prop_assert!(ids.insert(mark.id.clone()), "two marks are {}", mark.id);
+    }
+    let side = elevation(plan, ledger);
+    let (width, height) = side.bounds.size();
+    prop_assert!(width.is_finite() && height.is_finite(), "{:?}", side.bounds);
+    for mark in side.marks {
+        prop_assert!((0.0..=1.0).contains(&mark.weight), "{mark:?}");
         prop_assert!(ids.insert(mark.id.clone()), "two marks are {}", mark.id);
     }
     let pieces = RunPath::of(plan).pieces;

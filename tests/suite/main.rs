@@ -47,6 +47,8 @@ mod schema;
 mod schema_bounds;
 mod schema_form;
 
+mod elevation;
+
 mod editor_actions;
 mod editor_model;
 mod editor_promises;

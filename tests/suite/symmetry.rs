@@ -16,13 +16,13 @@ const CASES: u32 = 200;
 /// A move of the sheet: mirrored left to right first, then turned clockwise by quarters, then
 /// shifted.
 #[derive(Debug, Clone, Copy)]
-struct Move {
+pub struct Move {
     mirrored: bool,
     quarters: u8,
     shift_m: (f64, f64),
 }
 
-fn moves() -> impl Strategy<Value = Move> {
+pub fn moves() -> impl Strategy<Value = Move> {
     let shift_m = (-50.0..50.0_f64, -50.0..50.0_f64);
     (any::<bool>(), 0..4_u8, shift_m).prop_map(|(mirrored, quarters, shift_m)| Move {
         mirrored,
@@ -44,7 +44,7 @@ impl Move {
         Point::new(moved.x + self.shift_m.0, moved.y + self.shift_m.1)
     }
 
-    fn plan(self, plan: &Plan) -> Plan {
+    pub fn plan(self, plan: &Plan) -> Plan {
         let mut moved = plan.clone();
         for wall in &mut moved.walls {
             let (from, to) = (self.point(wall.from()), self.point(wall.to()));

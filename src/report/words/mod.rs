@@ -38,6 +38,15 @@ pub enum Message<'a> {
     ElementSize(&'a ElementKind),
     /// A text of the drawing.
     Drawing(&'a Text),
+    /// The whole run in words, in the order in which the air meets it.
+    RunInOrder {
+        /// Of the outlet above the floor.
+        outlet_height: Length,
+        /// Each element, and the rise of a riser.
+        elements: &'a [(ElementKind, Option<Length>)],
+        /// Of the termination above the floor.
+        end_height: Length,
+    },
     /// A remark of the analysis.
     Finding(&'a Finding),
     /// A verdict.

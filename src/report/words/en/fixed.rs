@@ -190,6 +190,16 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::HousePressure => "House against outdoors",
         Label::MakeUpArea => "Free area for make-up air",
         Label::MakeUpHint => "0 where the room is open to the house.",
+        Label::Elevation => "Elevation, unrolled",
+        Label::ElevationHint => {
+            "The legs in one line, from the side. Drag a round corner up or down to raise or lower \
+             the run there."
+        }
+        Label::ElevationKeys => {
+            "With the elevation focused: N and P select the next and previous element, Page Up and \
+             Page Down raise and lower the run at the selected corner (with Shift by a larger step), \
+             Ctrl+Z undoes, Escape lets go."
+        }
         Label::PressureLine => "Pressure line",
         Label::PressureLineTotal => "total",
         Label::PressureLineStatic => "static",

@@ -23,6 +23,11 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Element(kind) => element(*kind).to_owned(),
         Message::ElementSize(kind) => element_size(units, *kind),
         Message::Drawing(text) => drawing(units, text),
+        Message::RunInOrder {
+            outlet_height,
+            elements,
+            end_height,
+        } => run_in_order(units, outlet_height, elements, end_height),
         Message::Finding(finding) => self::finding(units, finding),
         Message::Verdict(verdict) => self::verdict(verdict).to_owned(),
         Message::Doubt(doubt) => self::doubt(doubt).to_owned(),
@@ -165,6 +170,7 @@ fn drawing(units: UnitSystem, text: &Text) -> String {
         Text::LegLength(length) | Text::Size(length) => units.length(*length).to_string(),
         Text::Rise(rise) if *rise < Length::ZERO => format!("down {}", units.length(-*rise)),
         Text::Rise(rise) => format!("up {}", units.length(*rise)),
+        Text::Height(height) => units.length(*height).to_string(),
         Text::Rank(rank) => rank.to_string(),
         Text::Dryer => "Dryer".to_owned(),
         Text::Name(name) => name.clone(),
@@ -173,6 +179,37 @@ fn drawing(units: UnitSystem, text: &Text) -> String {
             format!("{}, {}", room::zone(*kind), units.temperature(*temperature))
         }
         Text::Snap(snap) => room::snap(*snap).to_owned(),
+    }
+}
+
+fn run_in_order(
+    units: UnitSystem,
+    outlet_height: Length,
+    elements: &[(ElementKind, Option<Length>)],
+    end_height: Length,
+) -> String {
+    let elements = elements.iter().map(|(kind, rise)| {
+        let size = match rise {
+            Some(rise) => drawing(units, &Text::Rise(*rise)),
+            None => element_size(units, *kind),
+        };
+        let comma = if size.is_empty() { "" } else { ", " };
+        format!("{}{comma}{size}", element(*kind))
+    });
+    let elements: Vec<String> = elements.collect();
+    format!(
+        "The run in order, from the dryer's outlet at {}: {}. It ends at {}.",
+        height(units, outlet_height),
+        elements.join("; "),
+        height(units, end_height)
+    )
+}
+
+fn height(units: UnitSystem, height: Length) -> String {
+    if height < Length::ZERO {
+        format!("{} below the floor", units.length(-height))
+    } else {
+        format!("{} above the floor", units.length(height))
     }
 }
 

@@ -1,0 +1,154 @@
+//! A pointer on the elevation: it drags a corner's handle up and down, or a press selects.
+
+use super::elevation_marks::Drawn;
+use super::store::{Store, Version};
+use crate::editor::{Action, View, pick_mark, rise_at};
+use crate::plan::{ElementId, NodeId};
+use crate::scene::Role;
+use crate::units::Length;
+use leptos::prelude::*;
+use std::cell::RefCell;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, MouseEvent, PointerEvent};
+
+/// How far off a press may still mean a thing, px: a fingertip is wider than a mouse's arrow.
+const REACH_TOUCH: f64 = 22.0;
+const REACH_MOUSE: f64 = 12.0;
+/// A hand is never quite still: a pointer that moves less than this, px, drags nothing.
+const SLACK: f64 = 3.0;
+
+/// A handle that is held.
+struct Held {
+    pointer: i32,
+    node: NodeId,
+    /// Where it was pressed, px from the page's top.
+    pressed_at: f64,
+    /// The rise there was.
+    rise: Length,
+}
+
+/// What the last press was on.
+#[derive(Default)]
+enum Press {
+    #[default]
+    None,
+    Handle(Held),
+    /// Beside every handle, with how far off it may mean a thing, px. It selects when it is a click:
+    /// a finger that scrolls the page is none.
+    Elsewhere(f64),
+}
+
+pub(super) struct ElevationPointer {
+    store: Store,
+    drawn: Memo<Version<Drawn>>,
+    view: Memo<View>,
+    press: RefCell<Press>,
+}
+
+impl ElevationPointer {
+    pub fn new(store: Store, drawn: Memo<Version<Drawn>>, view: Memo<View>) -> Self {
+        Self {
+            store,
+            drawn,
+            view,
+            press: RefCell::default(),
+        }
+    }
+
+    pub fn down(&self, event: &PointerEvent) {
+        if event.button() != 0 || self.is_held() {
+            return;
+        }
+        let reach = if event.pointer_type() == "mouse" {
+            REACH_MOUSE
+        } else {
+            REACH_TOUCH
+        };
+        let node = self.picked(event, reach).and_then(|(role, element)| {
+            let Role::Corner(node) = role else {
+                return None;
+            };
+            self.store.act(Action::Select(element));
+            Some(node)
+        });
+        let Some(node) = node else {
+            self.press.replace(Press::Elsewhere(reach));
+            return;
+        };
+        if let Some(canvas) = canvas(event) {
+            // Without capture a fast drag is lost at the rim; nothing else hangs on it.
+            let _ = canvas.set_pointer_capture(event.pointer_id());
+        }
+        let rise = rise_at(&self.store.plan_now(), &node);
+        self.press.replace(Press::Handle(Held {
+            pointer: event.pointer_id(),
+            node,
+            pressed_at: f64::from(event.client_y()),
+            rise,
+        }));
+    }
+
+    pub fn moved(&self, event: &PointerEvent) {
+        let action = match &*self.press.borrow() {
+            Press::Handle(held) if held.pointer == event.pointer_id() => {
+                let pixel = Length::from_metres(self.view.get_untracked().metres_per_pixel);
+                let up = held.pressed_at - f64::from(event.client_y());
+                Action::DragRise {
+                    node: held.node.clone(),
+                    rise: held.rise + pixel * up,
+                    slack: pixel * SLACK,
+                }
+            }
+            _ => return,
+        };
+        self.store.act(action);
+    }
+
+    pub fn up(&self, event: &PointerEvent) {
+        self.let_go(event, Action::Release);
+    }
+
+    pub fn lost(&self, event: &PointerEvent) {
+        self.let_go(event, Action::Cancel);
+    }
+
+    pub fn clicked(&self, event: &MouseEvent) {
+        if let Press::Elsewhere(reach) = self.press.take() {
+            let element = self.picked(event, reach).and_then(|(_, element)| element);
+            self.store.act(Action::Select(element));
+        }
+    }
+
+    /// Whether a handle is held.
+    pub fn is_held(&self) -> bool {
+        matches!(&*self.press.borrow(), Press::Handle(_))
+    }
+
+    fn let_go(&self, event: &PointerEvent, end: Action) {
+        let is_it = match &*self.press.borrow() {
+            Press::Handle(held) => held.pointer == event.pointer_id(),
+            _ => false,
+        };
+        if is_it {
+            self.press.take();
+            self.store.act(end);
+        }
+    }
+
+    fn picked(&self, event: &MouseEvent, reach: f64) -> Option<(Role, Option<ElementId>)> {
+        let canvas = canvas(event)?.get_bounding_client_rect();
+        let view = self.view.get_untracked();
+        let at = view.point_at(
+            f64::from(event.client_x()) - canvas.left(),
+            f64::from(event.client_y()) - canvas.top(),
+        );
+        self.drawn.with_untracked(|drawn| {
+            let mark = pick_mark(&drawn.elevation.marks, at, reach * view.metres_per_pixel)?;
+            Some((mark.role.clone(), mark.element.clone()))
+        })
+    }
+}
+
+fn canvas(event: &MouseEvent) -> Option<Element> {
+    event.current_target()?.dyn_into().ok()
+}
