@@ -4,11 +4,16 @@ use super::store::Store;
 use crate::editor::Action;
 use crate::plan::{NodeId, Part};
 use crate::units::{Length, UnitSystem};
+use leptos::prelude::Set;
 use web_sys::KeyboardEvent;
 
 /// Takes a key pressed on the drawing.
 pub(super) fn pressed(store: Store, event: &KeyboardEvent) {
     let with_command = event.ctrl_key() || event.meta_key();
+    if event.key() == "?" {
+        event.prevent_default();
+        return store.shows_keys.set(true);
+    }
     let Some(action) = action(store, &event.key(), event.shift_key(), with_command) else {
         return;
     };

@@ -65,6 +65,10 @@ pub(super) struct Store {
     pub announcement: RwSignal<String>,
     /// What went wrong last; empty for nothing.
     pub trouble: RwSignal<String>,
+    /// Whether letters and strokes are large, for a back row.
+    pub large_type: RwSignal<bool>,
+    /// Whether the list of keys is open.
+    pub shows_keys: RwSignal<bool>,
     /// Keeps the open job in the browser.
     pub keeper: Keeper,
 }
@@ -97,6 +101,8 @@ impl Store {
             banded,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
+            large_type: RwSignal::new(false),
+            shows_keys: RwSignal::new(false),
             keeper: Keeper::new(opening),
         }
     }

@@ -33,6 +33,8 @@ mod symmetry;
 
 mod irc;
 
+mod keys;
+
 mod lengths;
 
 mod example_file;

@@ -190,6 +190,28 @@ pub(super) fn label(key: Label) -> &'static str {
         }
         Label::KeepDownloadStored => "Download what is stored",
         Label::KeepInstead => "Keep this plan instead",
+        Label::More => "More",
+        Label::LargeType => "Large type",
+        Label::CloseSelected => "Close what is selected",
+        Label::Keys => "Keys",
+        Label::KeysOnDrawing => "On the drawing, while it has the focus",
+        Label::KeysEverywhere => "Everywhere",
+        Label::KeysColumnKey => "Key",
+        Label::KeysColumnDoes => "What it does",
+        Label::KeysCommand => "On a Mac, Command does what Ctrl does.",
+        Label::KeyNext => "Select the next element",
+        Label::KeyPrevious => "Select the element before",
+        Label::KeyMove => "Move the selected corner by an inch, or a centimetre",
+        Label::KeyMoveFar => "The same by a foot, or ten centimetres",
+        Label::KeyBend => "Make a bend in the selected leg",
+        Label::KeyRemove => "Remove the selected bend",
+        Label::KeyLetGo => "Let go of what is selected",
+        Label::KeyHelp => "Show these keys",
+        Label::KeyTab => "Go to the next button or field",
+        Label::KeyTabBack => "Go to the one before",
+        Label::KeyPress => "Press a button, tick a box",
+        Label::KeyTake => "Take what was typed in a field; press a button",
+        Label::KeyClose => "Close these keys, or on a narrow page what is selected",
     }
 }
 
