@@ -3,6 +3,7 @@
 
 use super::files;
 use super::keep_view::KeepWord;
+use super::large_type::LargeType;
 use super::store::{Store, label_text, the_example};
 use crate::editor::Action;
 use crate::plan::blank;
@@ -39,7 +40,14 @@ pub(super) fn Header() -> impl IntoView {
                 <div class="head-files" id="head-files">
                     <Files/>
                     <Units/>
-                    <ShownAs/>
+                    <LargeType/>
+                    <button
+                        type="button"
+                        aria-haspopup="dialog"
+                        on:click=move |_| store.shows_keys.set(true)
+                    >
+                        {label_text(Label::Keys)}
+                    </button>
                     <Steps/>
                 </div>
             </div>
@@ -170,39 +178,5 @@ fn Units() -> impl IntoView {
             {choice(UnitSystem::UsCustomary, Label::UnitsUsCustomary)}
             {choice(UnitSystem::Si, Label::UnitsSi)}
         </fieldset>
-    }
-}
-
-/// Large type for a back row, and the list of keys.
-#[component]
-fn ShownAs() -> impl IntoView {
-    let store = expect_context::<Store>();
-    // Every size of the style sheets hangs on the root's.
-    Effect::new(move |_| {
-        if let Some(root) = document().document_element() {
-            // A class of fixed letters is never refused.
-            let _ = root
-                .class_list()
-                .toggle_with_force("large", store.large_type.get());
-        }
-    });
-    view! {
-        <button
-            type="button"
-            class="toggle"
-            aria-pressed=move || store.large_type.get().to_string()
-            on:click=move |_| {
-                store.large_type.update(|large| *large = !*large);
-                // The drawing has its new size a frame later.
-                request_animation_frame(move || {
-                    request_animation_frame(move || store.act(Action::ShowAll));
-                });
-            }
-        >
-            {label_text(Label::LargeType)}
-        </button>
-        <button type="button" aria-haspopup="dialog" on:click=move |_| store.shows_keys.set(true)>
-            {label_text(Label::Keys)}
-        </button>
     }
 }

@@ -11,8 +11,6 @@ use std::fmt::Write;
 /// How far a text stands from the duct that it names, px, and from its centre line at least.
 const ASIDE: f64 = 11.0;
 const LEAST_ASIDE: f64 = 18.0;
-/// How much larger large type is, as the style sheet has it.
-const LARGE: f64 = 1.5;
 /// A leg shorter than this on the screen, px, shows neither its length nor the place for a new bend
 /// until it is selected.
 const SHORT_LEG: f64 = 52.0;
@@ -149,7 +147,7 @@ pub(super) fn ScreenMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
     let class = role_class(&first.role);
-    let scale = move || if store.large_type.get() { LARGE } else { 1.0 };
+    let scale = move || store.letter_scale.get();
     let short_leg = move || {
         let metres = mark.with(|mark| mark.as_ref().and_then(leg_metres));
         metres.is_some_and(|metres| {

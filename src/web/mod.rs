@@ -16,6 +16,7 @@ mod keep_store;
 mod keep_view;
 mod keys;
 mod keys_help;
+mod large_type;
 mod ledger;
 mod leg_fields;
 mod mark_view;

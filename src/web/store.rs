@@ -65,8 +65,8 @@ pub(super) struct Store {
     pub announcement: RwSignal<String>,
     /// What went wrong last; empty for nothing.
     pub trouble: RwSignal<String>,
-    /// Whether letters and strokes are large, for a back row.
-    pub large_type: RwSignal<bool>,
+    /// How many times larger than drawn the style sheets make what keeps its size on the drawing.
+    pub letter_scale: RwSignal<f64>,
     /// Whether the list of keys is open.
     pub shows_keys: RwSignal<bool>,
     /// Keeps the open job in the browser.
@@ -101,7 +101,7 @@ impl Store {
             banded,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
-            large_type: RwSignal::new(false),
+            letter_scale: RwSignal::new(1.0),
             shows_keys: RwSignal::new(false),
             keeper: Keeper::new(opening),
         }
