@@ -66,9 +66,11 @@ pub(super) fn KeysHelp() -> impl IntoView {
                     {label_text(Label::Dismiss)}
                 </button>
             </div>
-            {table(Label::KeysOnDrawing, ON_DRAWING)}
-            {table(Label::KeysEverywhere, EVERYWHERE)}
-            <p class="fine">{label_text(Label::KeysCommand)}</p>
+            <Show when=move || store.shows_keys.get()>
+                {table(Label::KeysOnDrawing, ON_DRAWING)}
+                {table(Label::KeysEverywhere, EVERYWHERE)}
+                <p class="fine">{label_text(Label::KeysCommand)}</p>
+            </Show>
         </dialog>
     }
 }

@@ -3,7 +3,7 @@
 use super::store::Store;
 use leptos::prelude::*;
 
-/// The live region. A text that is said twice in a row comes as a new node each time: a reader
+/// The live region. A text that is said twice in a row comes as a new text node each time: a reader
 /// speaks what is added, and passes over a text that stays the same.
 #[component]
 pub(super) fn Spoken() -> impl IntoView {
@@ -17,7 +17,7 @@ pub(super) fn Spoken() -> impl IntoView {
             <For
                 each=move || Some(said.get()).filter(|(_, text)| !text.is_empty())
                 key=|(count, _)| *count
-                children=|(_, text)| view! { <span>{text}</span> }
+                children=|(_, text)| text
             />
         </p>
     }

@@ -78,6 +78,8 @@ test('B bends a selected leg, Delete removes a selected bend, and the terminatio
 test('single keys do nothing while something else has the focus', async ({ page, site }) => {
   const sheet = await Sheet.open(page, site);
   await sheet.select('elbow:p2');
+  // Or the page's scrolling would bring another row under the mouse.
+  await page.mouse.move(0, 0);
   const before = await sheet.figures();
   const view = await sheet.view();
   const keys = ['n', 'p', 'b', 'Delete', 'Backspace', 'Escape', '+', '-', '0'];
