@@ -7,10 +7,12 @@ use super::elevation_panel::ElevationPanel;
 use super::header::Header;
 use super::keep::{self, Opening};
 use super::keep_view::KeepNotice;
+use super::keys_help::KeysHelp;
 use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
-use super::selected_panel::SelectedPanel;
+use super::selected_sheet::SelectedSheet;
+use super::spoken::Spoken;
 use super::store::{Store, label_text};
 use super::totals::{DominantSentence, Totals};
 use crate::plan::Energy;
@@ -36,8 +38,7 @@ fn show(opening: Opening) {
 
 #[component]
 fn App(opening: Opening) -> impl IntoView {
-    let store = Store::new(opening);
-    provide_context(store);
+    provide_context(Store::new(opening));
     view! {
         <Header/>
         <KeepNotice/>
@@ -47,21 +48,22 @@ fn App(opening: Opening) -> impl IntoView {
                 <Totals/>
                 <Drawing/>
                 <ElevationPanel/>
-                <PressurePanel/>
                 <DominantSentence/>
+                <PressurePanel/>
             </div>
-            <div class="sheet-figures">
-                <SelectedPanel/>
+            <div class="sheet-run">
+                <SelectedSheet/>
                 <LedgerPanel/>
+            </div>
+            <div class="sheet-site">
                 <CodePanel/>
                 <AirPanel/>
                 <Remarks/>
                 <Cautions/>
             </div>
         </div>
-        <p class="visually-hidden" role="status" aria-live="polite">
-            {move || store.announcement.get()}
-        </p>
+        <Spoken/>
+        <KeysHelp/>
     }
 }
 

@@ -1,17 +1,62 @@
-//! The head of the sheet: the job's name, files, undo and units.
+//! The head of the sheet: the job's name, undo, files, units and how the page is shown. Where it is
+//! narrow, what is rarely used folds away behind one button.
 
 use super::files;
 use super::keep_view::KeepWord;
+use super::large_type::LargeType;
 use super::store::{Store, label_text, the_example};
 use crate::editor::Action;
 use crate::plan::blank;
-use crate::report::words::{Label, Message};
+use crate::report::words::{ActionName, Label, Message};
 use crate::units::UnitSystem;
 use leptos::prelude::*;
 use web_sys::HtmlInputElement;
 
 #[component]
 pub(super) fn Header() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let unfolded = RwSignal::new(false);
+    view! {
+        <header class="head" class:unfolded=move || unfolded.get()>
+            <div class="head-title">
+                <h1>{label_text(Label::ProgramName)}</h1>
+                <p class="head-job">{move || store.plan.with(|plan| plan.title.clone())}</p>
+            </div>
+            <p class="fine head-note">{move || store.plan.with(|plan| plan.note.clone())}</p>
+            <div class="head-keep"><KeepWord/></div>
+            <div class="head-tools">
+                <div class="head-steps">
+                    <History/>
+                    <button
+                        type="button"
+                        class="toggle head-more"
+                        aria-controls="head-files"
+                        aria-expanded=move || unfolded.get().to_string()
+                        on:click=move |_| unfolded.update(|unfolded| *unfolded = !*unfolded)
+                    >
+                        {label_text(Label::More)}
+                    </button>
+                </div>
+                <div class="head-files" id="head-files">
+                    <Files/>
+                    <Units/>
+                    <LargeType/>
+                    <button
+                        type="button"
+                        aria-haspopup="dialog"
+                        on:click=move |_| store.shows_keys.set(true)
+                    >
+                        {label_text(Label::Keys)}
+                    </button>
+                    <Steps/>
+                </div>
+            </div>
+        </header>
+    }
+}
+
+#[component]
+fn Files() -> impl IntoView {
     let store = expect_context::<Store>();
     let file = NodeRef::<leptos::html::Input>::new();
     let open_chosen = move |_| {
@@ -20,48 +65,36 @@ pub(super) fn Header() -> impl IntoView {
         }
     };
     view! {
-        <header class="head">
-            <div class="head-title">
-                <h1>{label_text(Label::ProgramName)}</h1>
-                <p class="head-job">{move || store.plan.with(|plan| plan.title.clone())}</p>
-                <p class="fine">{move || store.plan.with(|plan| plan.note.clone())}</p>
-                <KeepWord/>
-            </div>
-            <div class="head-tools">
-                <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>
-                    {label_text(Label::OpenExample)}
-                </button>
-                <button
-                    type="button"
-                    on:click=move |_| {
-                        store.act(Action::Open(Box::new(blank(label_text(Label::BlankTitle)))));
-                    }
-                >
-                    {label_text(Label::OpenBlank)}
-                </button>
-                <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
-                    {label_text(Label::OpenFile)}
-                </button>
-                <input
-                    node_ref=file
-                    class="visually-hidden"
-                    id="plan-file"
-                    type="file"
-                    accept=".json,application/json"
-                    tabindex="-1"
-                    aria-label=label_text(Label::OpenFile)
-                    on:change=open_chosen
-                />
-                <button type="button" on:click=move |_| files::save_plan(store)>
-                    {label_text(Label::SaveFile)}
-                </button>
-                <button type="button" on:click=move |_| files::save_drawing(store)>
-                    {label_text(Label::SaveDrawing)}
-                </button>
-                <History/>
-                <Units/>
-            </div>
-        </header>
+        <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>
+            {label_text(Label::OpenExample)}
+        </button>
+        <button
+            type="button"
+            on:click=move |_| {
+                store.act(Action::Open(Box::new(blank(label_text(Label::BlankTitle)))));
+            }
+        >
+            {label_text(Label::OpenBlank)}
+        </button>
+        <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
+            {label_text(Label::OpenFile)}
+        </button>
+        <input
+            node_ref=file
+            class="visually-hidden"
+            id="plan-file"
+            type="file"
+            accept=".json,application/json"
+            tabindex="-1"
+            aria-label=label_text(Label::OpenFile)
+            on:change=open_chosen
+        />
+        <button type="button" on:click=move |_| files::save_plan(store)>
+            {label_text(Label::SaveFile)}
+        </button>
+        <button type="button" on:click=move |_| files::save_drawing(store)>
+            {label_text(Label::SaveDrawing)}
+        </button>
     }
 }
 
@@ -73,11 +106,18 @@ fn open_file_of(store: Store, input: &HtmlInputElement) {
     input.set_value("");
 }
 
+/// The steps that undo and redo would take, by name.
+fn next_steps(store: Store) -> (Memo<Option<ActionName>>, Memo<Option<ActionName>>) {
+    (
+        Memo::new(move |_| store.with_state(|state| state.history.next_undo())),
+        Memo::new(move |_| store.with_state(|state| state.history.next_redo())),
+    )
+}
+
 #[component]
 fn History() -> impl IntoView {
     let store = expect_context::<Store>();
-    let undo = Memo::new(move |_| store.with_state(|state| state.history.next_undo()));
-    let redo = Memo::new(move |_| store.with_state(|state| state.history.next_redo()));
+    let (undo, redo) = next_steps(store);
     let title = move |name: Option<_>| name.map(|name| store.say(Message::ActionName(name)));
     view! {
         <button
@@ -96,6 +136,23 @@ fn History() -> impl IntoView {
         >
             {label_text(Label::Redo)}
         </button>
+    }
+}
+
+/// What the two buttons' titles say, for hands that cannot hover.
+#[component]
+fn Steps() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let (undo, redo) = next_steps(store);
+    let step = move |label: Label, name: Option<_>| {
+        let name = store.say(Message::ActionName(name?));
+        Some(format!("{}: {name}", label_text(label)))
+    };
+    view! {
+        <p class="fine head-step-names" aria-hidden="true">
+            <span>{move || step(Label::Undo, undo.get())}</span>
+            <span>{move || step(Label::Redo, redo.get())}</span>
+        </p>
     }
 }
 

@@ -13,6 +13,10 @@ use web_sys::{HtmlElement, KeyboardEvent};
 pub(super) fn pressed(store: Store, event: &KeyboardEvent) {
     let with_command = event.ctrl_key() || event.meta_key();
     let key = event.key();
+    if key == "?" {
+        event.prevent_default();
+        return store.shows_keys.set(true);
+    }
     if !with_command && types_a_length(store, &key) {
         // The key goes on into the field that has the focus now.
         return;

@@ -197,7 +197,7 @@ fn ShareBar(share: Signal<Option<f64>>) -> impl IntoView {
     };
     view! {
         <span class="share">
-            <svg width=FULL height="10" aria-hidden="true">
+            <svg width=FULL height="10" viewBox=format!("0 0 {FULL} 10") aria-hidden="true">
                 <rect class="share-rest" x="0" y="0" width=FULL height="10"/>
                 <rect
                     class="share-bar"
@@ -244,14 +244,18 @@ fn SumRow() -> impl IntoView {
             <Balance label=Label::BalanceDraught pressure=|totals| totals.stack/>
             <Balance label=Label::BalanceHouse pressure=|totals| -totals.house_pressure/>
             <Balance label=Label::BalanceVelocityPressure pressure=|totals| -totals.velocity_pressure/>
-            <Balance label=Label::BackPressure pressure=|totals| totals.back_pressure/>
+            <Balance label=Label::BackPressure hint=Label::BackPressureHint pressure=|totals| totals.back_pressure/>
         </tfoot>
     }
 }
 
 /// One step from the sum of losses to the back pressure that a gauge reads.
 #[component]
-fn Balance(label: Label, pressure: fn(&Totals) -> Pressure) -> impl IntoView {
+fn Balance(
+    label: Label,
+    #[prop(optional, into)] hint: Option<Label>,
+    pressure: fn(&Totals) -> Pressure,
+) -> impl IntoView {
     let store = expect_context::<Store>();
     let figure = move || {
         let totals = store.results.with(|results| results.figures.totals)?;
@@ -260,7 +264,10 @@ fn Balance(label: Label, pressure: fn(&Totals) -> Pressure) -> impl IntoView {
     view! {
         <tr class="balance">
             <td></td>
-            <th scope="row">{label_text(label)}</th>
+            <th scope="row">
+                {label_text(label)}
+                {hint.map(|hint| view! { <small>{label_text(hint)}</small> })}
+            </th>
             <td class="figure">{figure}</td>
             <td colspan="3"></td>
         </tr>

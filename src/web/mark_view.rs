@@ -185,13 +185,14 @@ pub(super) fn ScreenMark(
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
     let class = role_class(&first.role);
+    let scale = move || store.letter_scale.get();
     let typed = first
         .element
         .clone()
         .filter(|id| first.role == Role::Label && matches!(id.part, Part::Leg | Part::Riser));
     let short_leg = move || {
         let metres = mark.with(|mark| mark.as_ref().and_then(leg_metres));
-        metres.is_some_and(|metres| metres < SHORT_LEG * view().metres_per_pixel)
+        metres.is_some_and(|metres| metres < SHORT_LEG * scale() * view().metres_per_pixel)
     };
     let class = move || match (lit.get(), short_leg()) {
         (true, _) => format!("{class} lit"),
@@ -219,7 +220,7 @@ pub(super) fn ScreenMark(
             let view = view();
             let diameter = store.with_state(|state| state.plan.run.diameter.metres());
             let half = diameter / 2.0 / view.metres_per_pixel;
-            let reach = (half + ASIDE).max(LEAST_ASIDE);
+            let reach = (half + ASIDE * scale()).max(LEAST_ASIDE * scale());
             let (x, y) = view.place(at);
             let (right, down) =
                 aside.map_or((0.0, 0.0), |aside| (aside.x * reach, aside.y * reach));

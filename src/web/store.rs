@@ -71,6 +71,10 @@ pub(super) struct Store {
     pub announcement: RwSignal<String>,
     /// What went wrong last; empty for nothing.
     pub trouble: RwSignal<String>,
+    /// How many times larger than drawn the style sheets make what keeps its size on the drawing.
+    pub letter_scale: RwSignal<f64>,
+    /// Whether the list of keys is open.
+    pub shows_keys: RwSignal<bool>,
     /// Keeps the open job in the browser.
     pub keeper: Keeper,
 }
@@ -108,6 +112,8 @@ impl Store {
             banded,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
+            letter_scale: RwSignal::new(1.0),
+            shows_keys: RwSignal::new(false),
             keeper: Keeper::new(opening),
         }
     }

@@ -1,16 +1,8 @@
 // What a checker of accessibility finds (axe-core), and what the accessibility tree reads of the run.
 
-import AxeBuilder from '@axe-core/playwright';
 import { test, expect } from './page.mjs';
 import { EVERY_ELEMENT, LEG_LENGTH, Sheet, UNITS, withEveryElement } from './sheet.mjs';
-
-/** What is wrong on the page, or only in the parts that are named. */
-async function violations(page, ...parts) {
-  const builder = new AxeBuilder({ page }).options({ rules: { 'target-size': { enabled: true } } });
-  for (const part of parts) builder.include(part);
-  const { violations: found } = await builder.analyze();
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target, any }) => `${target} ${any[0]?.message ?? ''}`).join('; ')}`);
-}
+import { violations } from './violations.mjs';
 
 for (const colorScheme of ['light', 'dark']) {
   for (const width of [360, 1280]) {
@@ -45,7 +37,7 @@ for (const colorScheme of ['light', 'dark']) {
         await sheet.canvas.focus();
         await page.keyboard.press('n');
         expect(await violations(page), 'SI, costliest first').toEqual([]);
-        await sheet.button('Start blank').click();
+        await sheet.tool('Start blank');
         await expect(sheet.job).toHaveText('New plan');
         expect(await violations(page), 'blank').toEqual([]);
       });
@@ -85,16 +77,36 @@ test('the tree reads the run in order: rank, kind, size, loss', async ({ page, s
   await expect(ledger.getByRole('columnheader', { name: /^Rank/ })).toBeVisible();
   await expect(ledger.locator('tbody').first()).toMatchAriaSnapshot(`
     - rowgroup:
-      - row /\\d+ Straight, rigid duct 0' 4" 0\\.\\d{3} \\d+ % [\\d.]+ –/
-      - row /\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/
-      - row /\\d+ Straight, rigid duct 4' 2"/
-      - row /\\d+ Segmented elbow 90°, radius 4 in/
-      - row /\\d+ Straight, rigid duct 1' 4"/
-      - row /\\d+ Segmented elbow 90°, radius 4 in/
-      - row /\\d+ Straight, rigid duct/
-      - row /\\d+ Segmented elbow 90°, radius 4 in/
-      - row /\\d+ Straight, rigid duct 5' 2"/
-      - row /1 Wall hood/
+      - row /^\\d+ Straight, rigid duct 0' 4" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+        - rowheader:
+          - button /^Straight, rigid duct 0' 4"$/
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+        - rowheader:
+          - button /^Segmented elbow 90°, radius 4 in$/
+      - row /^\\d+ Straight, rigid duct 4' 2" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+        - rowheader:
+          - button /^Straight, rigid duct 4' 2"$/
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+        - rowheader:
+          - button /^Segmented elbow 90°, radius 4 in$/
+      - row /^\\d+ Straight, rigid duct 1' 4" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+        - rowheader:
+          - button /^Straight, rigid duct 1' 4"$/
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+        - rowheader:
+          - button /^Segmented elbow 90°, radius 4 in$/
+      - row /^\\d+ Straight, rigid duct 0' 9" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+        - rowheader:
+          - button /^Straight, rigid duct 0' 9"$/
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+        - rowheader:
+          - button /^Segmented elbow 90°, radius 4 in$/
+      - row /^\\d+ Straight, rigid duct 5' 2" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+        - rowheader:
+          - button /^Straight, rigid duct 5' 2"$/
+      - row /^1 Wall hood 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+        - rowheader:
+          - button /^Wall hood$/
   `);
 });
 

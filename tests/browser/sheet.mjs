@@ -5,6 +5,7 @@ import { expect, open } from './page.mjs';
 
 export const LEG_LENGTH = 'Leg length, corner to corner';
 export const UNITS = { usCustomary: 'ft, in. w.c., cfm', si: 'm, Pa, L/s' };
+export const PHONE = { width: 360, height: 740 };
 const BAND_PENDING = 'working out the band';
 
 export class Sheet {
@@ -102,7 +103,19 @@ export class Sheet {
     await this.field(label).press('Enter');
   }
 
+  /** Presses a tool of the head, which folds away on a narrow page. */
+  async tool(name) {
+    await this.unfoldHead();
+    await this.button(name).click();
+  }
+
+  async unfoldHead() {
+    const more = this.button('More');
+    if (await more.isVisible() && await more.getAttribute('aria-expanded') === 'false') await more.click();
+  }
+
   async units(label) {
+    await this.unfoldHead();
     await this.page.locator('.head-tools').getByText(label, { exact: true }).click();
     await expect(this.page.getByRole('radio', { name: label })).toBeChecked();
   }
@@ -112,7 +125,7 @@ export class Sheet {
   /** The bytes that a button hands to the browser's downloads. */
   async download(button) {
     const downloading = this.page.waitForEvent('download');
-    await this.button(button).click();
+    await this.tool(button);
     return readFile(await (await downloading).path());
   }
 
@@ -131,6 +144,9 @@ export class Sheet {
     return plan;
   }
 }
+
+/** How far the page is wider than its window, px. */
+export const overhang = (page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 /** Makes of the example a run with every kind of element. */
 export function withEveryElement(plan) {

@@ -35,6 +35,8 @@ mod clearance;
 
 mod irc;
 
+mod keys;
+
 mod lengths;
 
 mod example_file;

@@ -1,0 +1,53 @@
+//! Large type for a back row: a class on the page's root, which every size of the style sheets hangs
+//! on. Kept for the visit only.
+
+use super::store::{Store, label_text};
+use crate::editor::Action;
+use crate::report::words::Label;
+use leptos::prelude::*;
+
+#[component]
+pub(super) fn LargeType() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let large = RwSignal::new(false);
+    Effect::new(move |_| {
+        if let Some(root) = document().document_element() {
+            // A class of plain letters is never refused.
+            let _ = root.class_list().toggle_with_force("large", large.get());
+        }
+        measure(store);
+    });
+    // The style sheets ask for larger letters on a wide screen too.
+    let resized = window_event_listener(leptos::ev::resize, move |_| measure(store));
+    on_cleanup(move || resized.remove());
+    let pressed = move |_| {
+        large.update(|large| *large = !*large);
+        // The drawing has its new size a frame later.
+        request_animation_frame(move || {
+            request_animation_frame(move || store.act(Action::ShowAll));
+        });
+    };
+    view! {
+        <button
+            type="button"
+            class="toggle"
+            aria-pressed=move || large.get().to_string()
+            on:click=pressed
+        >
+            {label_text(Label::LargeType)}
+        </button>
+    }
+}
+
+/// Reads from the style sheets how large the drawing's letters are, so that they stand clear of
+/// what they name.
+fn measure(store: Store) {
+    let root = document().document_element();
+    let style = root.and_then(|root| window().get_computed_style(&root).ok().flatten());
+    let scale = style.and_then(|style| style.get_property_value("--letter-scale").ok());
+    let scale = scale.and_then(|scale| scale.trim().parse::<f64>().ok());
+    let before = store.letter_scale.get_untracked();
+    if let Some(scale) = scale.filter(|scale| (scale - before).abs() > f64::EPSILON) {
+        store.letter_scale.set(scale);
+    }
+}

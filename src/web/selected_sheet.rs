@@ -1,0 +1,176 @@
+//! The selected element's panel. Where the page is narrow it is a sheet from below, which is there
+//! only while something is selected; the drawing stays in use above it.
+
+use super::selected_panel::SelectedPanel;
+use super::store::{Store, label_text};
+use crate::editor::{Action, Tool};
+use crate::report::words::Label;
+use leptos::prelude::*;
+use std::sync::Arc;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, FocusEvent, HtmlElement, SvgElement};
+
+/// Room left about what is brought into sight, px.
+const ROOM: f64 = 12.0;
+const CANVAS: &str = ".canvas";
+
+#[component]
+pub(super) fn SelectedSheet() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let sheet = NodeRef::<leptos::html::Div>::new();
+    let close = NodeRef::<leptos::html::Button>::new();
+    let came_from = StoredValue::new_local(None::<Element>);
+    let open = is_open(store);
+    // The close button shows only where the panel is a sheet.
+    let is_sheet = move || {
+        close
+            .get_untracked()
+            .is_some_and(|close| close.offset_width() > 0)
+    };
+    let pressed = Memo::new(move |_| store.with_state(|state| state.gesture.is_some()));
+    Effect::new(move |_| {
+        // Followed for every new selection, but not while a press may still become a drag.
+        if store.selection.get().is_some() && open.get() && !pressed.get() {
+            // By the next frame the sheet stands in its full height and the marks are lit.
+            request_animation_frame(move || {
+                if let Some(sheet) = sheet.get_untracked().filter(|_| is_sheet()) {
+                    scroll_clear_of(&sheet);
+                }
+            });
+        }
+    });
+    let let_go = move || {
+        let focus = document().active_element();
+        let inside = sheet
+            .get_untracked()
+            .is_some_and(|sheet| sheet.contains(focus.as_deref()));
+        store.act(Action::Select(None));
+        if inside {
+            give_back_focus(came_from.get_value());
+        }
+    };
+    let escape = window_event_listener(leptos::ev::keydown, move |event| {
+        let free = !event.default_prevented() && !store.shows_keys.get_untracked();
+        if event.key() == "Escape" && free && open.get_untracked() && is_sheet() {
+            event.prevent_default();
+            let_go();
+        }
+    });
+    on_cleanup(move || escape.remove());
+    let entered = move |event: FocusEvent| {
+        let before = event
+            .related_target()
+            .and_then(|before| before.dyn_into::<Element>().ok());
+        let outside = before.filter(|before| {
+            sheet
+                .get_untracked()
+                .is_none_or(|sheet| !sheet.contains(Some(before)))
+        });
+        if outside.is_some() {
+            came_from.set_value(outside);
+        }
+    };
+    view! {
+        <div node_ref=sheet class="selected-sheet" class:open=move || open.get() on:focusin=entered>
+            <button
+                node_ref=close
+                type="button"
+                class="sheet-close"
+                aria-label=label_text(Label::CloseSelected)
+                on:click=move |_| let_go()
+            >
+                {label_text(Label::Dismiss)}
+            </button>
+            <SelectedPanel/>
+        </div>
+    }
+}
+
+/// Whether the sheet is there. It keeps out of the way of a corner that is being dragged, and a
+/// press that may become such a drag changes nothing yet.
+fn is_open(store: Store) -> Memo<bool> {
+    Memo::new(move |before: Option<&bool>| {
+        store.with_state(|state| match &state.gesture {
+            // With a drawing tool in hand the drawing is wanted whole.
+            None => {
+                state.tool == Tool::Pick && (state.selection.is_some() || !state.things.is_empty())
+            }
+            Some(gesture) if Arc::ptr_eq(&gesture.before, &state.plan) => {
+                before.copied().unwrap_or(false)
+            }
+            Some(_) => false,
+        })
+    })
+}
+
+/// Scrolls what was selected out from under the sheet, as far as the page goes.
+fn scroll_clear_of(sheet: &HtmlElement) {
+    let height = window().inner_height().ok();
+    let Some(height) = height.and_then(|height| height.as_f64()) else {
+        return;
+    };
+    let covered = height - f64::from(sheet.offset_height());
+    let free = (strip_foot() + ROOM, covered - ROOM);
+    let focus = document().active_element();
+    let on_drawing = focus
+        .as_ref()
+        .is_none_or(|focus| focus.matches(CANVAS).unwrap_or(false));
+    // A drawing that is out of sight altogether is left there: the ledger's row was pressed.
+    let marks = lit_marks().filter(|(top, foot)| on_drawing || (*foot > 0.0 && *top < height));
+    let rows = focus
+        .filter(|focus| !sheet.contains(Some(focus)))
+        .map(|row| row.get_bounding_client_rect())
+        .map(|row| (row.top(), row.bottom()));
+    if let Some((top, foot)) = marks.or(rows) {
+        // What is taller than the free part shows its top.
+        let down = (foot - free.1).max(0.0).min(top - free.0);
+        let up = (top - free.0).min(0.0);
+        let by = if up < 0.0 { up } else { down };
+        window().scroll_by_with_x_and_y(0.0, by);
+    }
+}
+
+/// Where the strip of totals ends that stays in view.
+fn strip_foot() -> f64 {
+    let strip = document().query_selector(".totals").ok().flatten();
+    strip
+        .filter(|strip| {
+            let style = window().get_computed_style(strip).ok().flatten();
+            let position = style.and_then(|style| style.get_property_value("position").ok());
+            position.as_deref() == Some("sticky")
+        })
+        .map_or(0.0, |strip| strip.get_bounding_client_rect().height())
+}
+
+/// From where to where the selected element's marks stand on the drawing's window.
+fn lit_marks() -> Option<(f64, f64)> {
+    let canvas = document().query_selector(CANVAS).ok().flatten()?;
+    let window = canvas.get_bounding_client_rect();
+    let lit = canvas.query_selector_all(".lit").ok()?;
+    let marks = (0..lit.length()).filter_map(|index| lit.item(index)?.dyn_into::<Element>().ok());
+    let spans = marks.map(|mark| mark.get_bounding_client_rect());
+    let spans = spans.filter(|span| span.width() + span.height() > 0.0);
+    let spans = spans.map(|span| {
+        (
+            span.top().clamp(window.top(), window.bottom()),
+            span.bottom().clamp(window.top(), window.bottom()),
+        )
+    });
+    spans.reduce(|(top, foot), (other_top, other_foot)| (top.min(other_top), foot.max(other_foot)))
+}
+
+/// Puts the focus where it was before it came into the sheet, or else on the drawing.
+fn give_back_focus(came_from: Option<Element>) {
+    let there = came_from.filter(|element| element.is_connected());
+    let back = there.or_else(|| document().query_selector(CANVAS).ok().flatten());
+    let Some(back) = back else {
+        return;
+    };
+    // An element that cannot take the focus leaves it with the page.
+    let _ = match back.dyn_ref::<HtmlElement>() {
+        Some(element) => element.focus(),
+        None => back
+            .dyn_ref::<SvgElement>()
+            .map_or(Ok(()), SvgElement::focus),
+    };
+}
