@@ -73,10 +73,12 @@ pub(super) fn press(state: &mut State, at: Point, reach: f64) -> Vec<Effect> {
 
 /// A run that is pressed at its end is drawn on from there.
 fn go_on_from_the_end(state: &mut State, at: Point, reach: f64) {
+    /// The end is as large as a fingertip: so many times what a line catches from.
+    const FINGERTIP: f64 = 2.75;
     let end = state.plan.run.points.last().map(|point| point.position);
     if let (Some(pen), Some(end)) = (&mut state.pen, end)
         && pen.fresh
-        && end.distance(at).metres() <= reach
+        && end.distance(at).metres() <= reach * FINGERTIP
     {
         *pen = Pen {
             begins: true,

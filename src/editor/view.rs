@@ -27,8 +27,9 @@ impl View {
     /// The closest and the widest view, metres a pixel.
     const LEAST: f64 = 0.0002;
     const GREATEST: f64 = 0.2;
-    /// Room left about a plan that is shown whole, px.
+    /// Room left about a plan that is shown whole, px: for texts beside it, less in a small window.
     const MARGIN: f64 = 52.0;
+    const MARGIN_SHARE: f64 = 0.1;
 
     /// The plan's point under a place on the screen, px from the drawing's top left.
     pub fn point_at(&self, x: f64, y: f64) -> Point {
@@ -86,8 +87,9 @@ impl View {
     /// Shows all of `bounds`.
     fn show(&mut self, bounds: &Bounds) {
         let (width, height) = bounds.size();
-        let across = (self.size.0 - 2.0 * Self::MARGIN).max(40.0);
-        let down = (self.size.1 - 2.0 * Self::MARGIN).max(40.0);
+        let margin = Self::MARGIN.min(self.size.0.min(self.size.1) * Self::MARGIN_SHARE);
+        let across = (self.size.0 - 2.0 * margin).max(40.0);
+        let down = (self.size.1 - 2.0 * margin).max(40.0);
         self.metres_per_pixel = (width / across)
             .max(height / down)
             .clamp(Self::LEAST, Self::GREATEST);

@@ -246,11 +246,10 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
                 .map_or(Length::ZERO, |riser| riser.rise);
             (Text::Rise(rise), *from, clear_side(path, piece))
         } else {
-            let aside = from.heading_to(*to).map(Heading::right);
             (
                 Text::LegLength(from.distance(*to)),
                 from.halfway(*to),
-                aside,
+                open_side(path, piece, (*from, *to)),
             )
         };
         marks.push(Mark {
@@ -263,6 +262,37 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
             thing: None,
         });
     }
+}
+
+/// The side of a leg toward which fewer of its neighbours turn: two legs that enclose a corner would
+/// both write into it. On the right where it makes no difference.
+fn open_side(path: &RunPath, leg: &Piece, (from, to): (Point, Point)) -> Option<Heading> {
+    let along = from.heading_to(to)?;
+    let toward_right: f64 = path
+        .pieces
+        .iter()
+        .filter_map(|piece| match &piece.kind {
+            PieceKind::Straight { corners, .. } if piece.id != leg.id => Some(*corners),
+            _ => None,
+        })
+        .map(|(start, end)| {
+            let far = match (start == to, end == from) {
+                (true, _) => end,
+                (_, true) => start,
+                _ => return 0.0,
+            };
+            let near = if start == to { to } else { from };
+            near.heading_to(far).map_or(0.0, |away| {
+                along.cross(away).signum() * f64::from(along.cross(away).abs() > 0.1)
+            })
+        })
+        .sum();
+    let right = along.right();
+    Some(if toward_right > 0.0 {
+        right.back()
+    } else {
+        right
+    })
 }
 
 /// The side of a riser on which no leg leaves it: against the one that leaves, else along the one

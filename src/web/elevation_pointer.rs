@@ -9,7 +9,7 @@ use crate::units::Length;
 use leptos::prelude::*;
 use std::cell::RefCell;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, MouseEvent, PointerEvent};
+use web_sys::{Element, FocusOptions, MouseEvent, PointerEvent, SvgElement};
 
 /// How far off a press may still mean a thing, px: a fingertip is wider than a mouse's arrow.
 const REACH_TOUCH: f64 = 22.0;
@@ -21,6 +21,9 @@ const SLACK: f64 = 3.0;
 struct Held {
     pointer: i32,
     node: NodeId,
+    /// What it selects, once it is dragged or let go: selected at once, its panel would open under
+    /// the finger.
+    element: Option<ElementId>,
     /// Where it was pressed, px from the page's top.
     pressed_at: f64,
     /// The rise there was.
@@ -64,44 +67,51 @@ impl ElevationPointer {
         } else {
             REACH_TOUCH
         };
-        let node = self.picked(event, reach).and_then(|(role, element)| {
-            let Role::Corner(node) = role else {
-                return None;
-            };
-            self.store.act(Action::Select(element));
-            Some(node)
-        });
-        let Some(node) = node else {
+        let Some((Role::Corner(node), element)) = self.picked(event, reach) else {
             self.press.replace(Press::Elsewhere(reach));
             return;
         };
         if let Some(canvas) = canvas(event) {
             // Without capture a fast drag is lost at the rim; nothing else hangs on it.
             let _ = canvas.set_pointer_capture(event.pointer_id());
+            // A finger's drag gives no focus of itself, and the focus says which drawing is worked on.
+            if let Some(canvas) = canvas.dyn_ref::<SvgElement>() {
+                let stays = FocusOptions::new();
+                stays.set_prevent_scroll(true);
+                let _ = canvas.focus_with_options(&stays);
+            }
         }
         let rise = rise_at(&self.store.plan_now(), &node);
         self.press.replace(Press::Handle(Held {
             pointer: event.pointer_id(),
             node,
+            element,
             pressed_at: f64::from(event.client_y()),
             rise,
         }));
     }
 
     pub fn moved(&self, event: &PointerEvent) {
-        let action = match &*self.press.borrow() {
-            Press::Handle(held) if held.pointer == event.pointer_id() => {
-                let pixel = Length::from_metres(self.view.get_untracked().metres_per_pixel);
-                let up = held.pressed_at - f64::from(event.client_y());
-                Action::DragRise {
-                    node: held.node.clone(),
-                    rise: held.rise + pixel * up,
-                    slack: pixel * SLACK,
-                }
-            }
-            _ => return,
+        let press = self.press.borrow();
+        let Press::Handle(held) = &*press else {
+            return;
         };
-        self.store.act(action);
+        if held.pointer != event.pointer_id() {
+            return;
+        }
+        let pixel = Length::from_metres(self.view.get_untracked().metres_per_pixel);
+        let up = held.pressed_at - f64::from(event.client_y());
+        self.store.act(Action::DragRise {
+            node: held.node.clone(),
+            rise: held.rise + pixel * up,
+            slack: pixel * SLACK,
+        });
+        let is_new = self
+            .store
+            .with_state_now(|state| state.gesture.is_some() && state.selection != held.element);
+        if is_new {
+            self.store.act(Action::Select(held.element.clone()));
+        }
     }
 
     pub fn up(&self, event: &PointerEvent) {
@@ -125,13 +135,12 @@ impl ElevationPointer {
     }
 
     fn let_go(&self, event: &PointerEvent, end: Action) {
-        let is_it = match &*self.press.borrow() {
-            Press::Handle(held) => held.pointer == event.pointer_id(),
-            _ => false,
-        };
-        if is_it {
-            self.press.take();
+        let is_it = |press: &Press| matches!(press, Press::Handle(held) if held.pointer == event.pointer_id());
+        if is_it(&self.press.borrow())
+            && let Press::Handle(held) = self.press.take()
+        {
             self.store.act(end);
+            self.store.act(Action::Select(held.element));
         }
     }
 

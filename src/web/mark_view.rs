@@ -2,7 +2,7 @@
 
 use super::drawing::role_class;
 use super::store::Store;
-use crate::editor::{Action, Tool, View};
+use crate::editor::View;
 use crate::plan::{ElementId, Part, Point, ThingId};
 use crate::report::words::Message;
 use crate::scene::{Mark, Role, Shape, Step, Text, cividis};
@@ -286,23 +286,13 @@ fn TypedLabel(
     text: Signal<String>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let picks = move || store.tool.get_untracked() == Tool::Pick;
     view! {
         <g
             class=move || format!("{} typed", class.get())
             data-mark=id
             transform=place
-            on:pointerdown=move |event| {
-                if picks() {
-                    event.stop_propagation();
-                }
-            }
-            on:click=move |_| {
-                if picks() {
-                    store.act(Action::Select(Some(element.clone())));
-                    store.typed_on_drawing.set(Some(element.clone()));
-                }
-            }
+            // The drawing takes the press too: a corner under the label goes first.
+            on:pointerdown=move |_| store.pressed_length.set_value(Some(element.clone()))
         >
             <text y="4" text-anchor=anchor>{text}</text>
         </g>

@@ -2,6 +2,7 @@
 
 use super::store::Store;
 use crate::editor::{Action, Tool};
+use crate::plan::ElementId;
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -12,7 +13,7 @@ use web_sys::{Element, PointerEvent, WheelEvent};
 /// How far off a press may still mean a thing, px: a fingertip is wider than a mouse's arrow.
 const REACH_TOUCH: f64 = 22.0;
 const REACH_MOUSE: f64 = 12.0;
-/// How near a line must be to catch a dragged corner, px.
+/// How near a line must be to catch what is dragged or drawn, px.
 const SNAP_REACH: f64 = 8.0;
 
 /// A place on the drawing, px from its top left.
@@ -24,6 +25,8 @@ pub(super) struct Pointer {
     down: RefCell<Vec<(i32, Place)>>,
     /// Whether a lone pointer moves the paper.
     pans: RefCell<bool>,
+    /// The length that the press is on, and where the press was.
+    length: RefCell<Option<(ElementId, Place)>>,
     waiting: Rc<RefCell<Option<Action>>>,
     frame: Closure<dyn FnMut()>,
 }
@@ -42,6 +45,7 @@ impl Pointer {
             store,
             down: RefCell::default(),
             pans: RefCell::new(false),
+            length: RefCell::new(None),
             waiting,
             frame,
         }
@@ -63,17 +67,32 @@ impl Pointer {
         if down.len() > 1 {
             // A second finger: what the first one moved goes back, and the paper moves instead.
             self.waiting.borrow_mut().take();
+            self.length.replace(None);
+            self.store.pressed_length.set_value(None);
             self.store.act(Action::Cancel);
             return;
         }
-        let reach = if event.pointer_type() == "mouse" {
-            REACH_MOUSE
-        } else {
-            REACH_TOUCH
+        let draws = self.store.with_state_now(|state| state.tool.has_pen());
+        let reach = match (draws, event.pointer_type().as_str()) {
+            // What is drawn settles where the move before showed it.
+            (true, _) => SNAP_REACH,
+            (false, "mouse") => REACH_MOUSE,
+            (false, _) => REACH_TOUCH,
         };
         let (at, reach) = self.on_plan(place, reach);
         let adds = event.shift_key();
         self.store.act(Action::Press { at, reach, adds });
+        // A length is typed where it stands, unless the press holds something to drag.
+        let length = self
+            .store
+            .pressed_length
+            .try_update_value(Option::take)
+            .flatten();
+        let is_free = self
+            .store
+            .with_state_now(|state| state.tool == Tool::Pick && state.gesture.is_none());
+        self.length
+            .replace(length.filter(|_| is_free).map(|length| (length, place)));
         let nothing = self.store.with_state_now(|state| {
             state.tool == Tool::Pick && state.gesture.is_none() && state.selection.is_none()
         });
@@ -113,7 +132,16 @@ impl Pointer {
     }
 
     pub fn up(&self, event: &PointerEvent) {
+        /// A press that moved farther than this, px, was meant for the paper.
+        const STILL: f64 = 4.0;
         self.let_go(event, Action::Release);
+        let pressed = self.length.borrow_mut().take();
+        if let (Some((element, down)), Some(up)) = (pressed, place(event))
+            && (up.0 - down.0).hypot(up.1 - down.1) <= STILL
+        {
+            self.store.act(Action::Select(Some(element.clone())));
+            self.store.typed_on_drawing.set(Some(element));
+        }
     }
 
     pub fn lost(&self, event: &PointerEvent) {

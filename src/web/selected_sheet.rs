@@ -12,7 +12,8 @@ use web_sys::{Element, FocusEvent, HtmlElement, SvgElement};
 
 /// Room left about what is brought into sight, px.
 const ROOM: f64 = 12.0;
-const CANVAS: &str = ".canvas";
+const CANVAS: &str = ".drawing .canvas";
+const ELEVATION: &str = ".elevation-canvas";
 
 #[component]
 pub(super) fn SelectedSheet() -> impl IntoView {
@@ -112,20 +113,30 @@ fn scroll_clear_of(sheet: &HtmlElement) {
     let covered = height - f64::from(sheet.offset_height());
     let free = (strip_foot() + ROOM, covered - ROOM);
     let focus = document().active_element();
-    let on_drawing = focus
-        .as_ref()
-        .is_none_or(|focus| focus.matches(CANVAS).unwrap_or(false));
+    let is_on = |canvas| {
+        let focus = focus.as_ref();
+        focus.is_some_and(|focus| focus.matches(canvas).unwrap_or(false))
+    };
     // A drawing that is out of sight altogether is left there: the ledger's row was pressed.
-    let marks = lit_marks().filter(|(top, foot)| on_drawing || (*foot > 0.0 && *top < height));
+    let marks = if is_on(ELEVATION) {
+        lit_marks(ELEVATION)
+    } else {
+        let on_drawing = is_on(CANVAS);
+        lit_marks(CANVAS).filter(|(top, foot)| on_drawing || (*foot > 0.0 && *top < height))
+    };
     let rows = focus
         .filter(|focus| !sheet.contains(Some(focus)))
         .map(|row| row.get_bounding_client_rect())
         .map(|row| (row.top(), row.bottom()));
     if let Some((top, foot)) = marks.or(rows) {
-        // What is taller than the free part shows its top.
-        let down = (foot - free.1).max(0.0).min(top - free.0);
-        let up = (top - free.0).min(0.0);
-        let by = if up < 0.0 { up } else { down };
+        // To the middle of the free part, so that its neighbours can be pressed next; what is taller
+        // shows its top.
+        let middle = f64::midpoint(top, foot) - f64::midpoint(free.0, free.1);
+        let by = if top < free.0 || foot > free.1 {
+            middle.min(top - free.0)
+        } else {
+            0.0
+        };
         window().scroll_by_with_x_and_y(0.0, by);
     }
 }
@@ -142,9 +153,9 @@ fn strip_foot() -> f64 {
         .map_or(0.0, |strip| strip.get_bounding_client_rect().height())
 }
 
-/// From where to where the selected element's marks stand on the drawing's window.
-fn lit_marks() -> Option<(f64, f64)> {
-    let canvas = document().query_selector(CANVAS).ok().flatten()?;
+/// From where to where the selected element's marks stand in a drawing's window.
+fn lit_marks(canvas: &str) -> Option<(f64, f64)> {
+    let canvas = document().query_selector(canvas).ok().flatten()?;
     let window = canvas.get_bounding_client_rect();
     let lit = canvas.query_selector_all(".lit").ok()?;
     let marks = (0..lit.length()).filter_map(|index| lit.item(index)?.dyn_into::<Element>().ok());

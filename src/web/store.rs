@@ -61,6 +61,8 @@ pub(super) struct Store {
     pub things: Memo<BTreeSet<ThingId>>,
     /// The tool in hand.
     pub tool: Memo<Tool>,
+    /// The leg or riser whose length was pressed, until the drawing has taken the press.
+    pub pressed_length: StoredValue<Option<ElementId>>,
     /// The leg or riser whose length is typed on the drawing.
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
@@ -107,6 +109,7 @@ impl Store {
             selection,
             things,
             tool,
+            pressed_length: StoredValue::new(None),
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             banded,

@@ -9,7 +9,7 @@ use crate::report::words::Label;
 use crate::units::Length;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
-use web_sys::HtmlSelectElement;
+use web_sys::{FocusEvent, HtmlElement, HtmlSelectElement};
 
 /// Joists and studs are mostly set so: common practice, no source.
 pub(super) const COMMON_SPACING: Length = Length::from_inches(16.0);
@@ -80,7 +80,7 @@ pub(super) fn ToolBar() -> impl IntoView {
     let draws = move || store.tool.get() != Tool::Pick;
     let has_picture = move || store.plan.with(|plan| plan.picture.is_some());
     view! {
-        <div class="tool-bar" role="toolbar" aria-label=label_text(Label::Tools)>
+        <div class="tool-bar" role="toolbar" aria-label=label_text(Label::Tools) on:focusin=|event| bring_into_sight(&event)>
             {plain}
             <ToolChoice id="tool-obstacle" label=Label::ToolObstacle choices=obstacles.to_vec()/>
             <ToolChoice id="tool-zone" label=Label::ToolZone choices=zones.to_vec()/>
@@ -107,6 +107,26 @@ pub(super) fn ToolBar() -> impl IntoView {
                 </button>
             </Show>
         </div>
+    }
+}
+
+/// Moves the bar so that a tool that took the focus stands in it whole: the browser is content with
+/// a corner of it.
+fn bring_into_sight(event: &FocusEvent) {
+    let bar = event
+        .current_target()
+        .and_then(|bar| bar.dyn_into::<HtmlElement>().ok());
+    let tool = event
+        .target()
+        .and_then(|tool| tool.dyn_into::<HtmlElement>().ok());
+    if let (Some(bar), Some(tool)) = (bar, tool) {
+        let (left, right) = (tool.offset_left(), tool.offset_left() + tool.offset_width());
+        let (from, to) = (bar.scroll_left(), bar.scroll_left() + bar.client_width());
+        if left < from {
+            bar.set_scroll_left(left);
+        } else if right > to {
+            bar.set_scroll_left(right - bar.client_width());
+        }
     }
 }
 

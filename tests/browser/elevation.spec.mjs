@@ -253,9 +253,15 @@ test.describe('on a phone', () => {
     await touch.down(x - 14, y - 14);
     for (const step of [8, 16, 24]) await touch.move(x - 14, y - 14 - step);
     await expect(side.mark('length:riser:p1')).not.toHaveText('up 4\' 10"');
+    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
     await touch.up();
     await expect(sheet.button('Undo')).toHaveAttribute('title', 'set rise');
-    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+    // What was dragged is selected: it stands clear of the sheet that comes from below.
+    await expect(page.locator('.selected-sheet')).toBeVisible();
+    await expect.poll(async () => {
+      const sheetTop = (await page.locator('.selected-sheet').boundingBox()).y;
+      return (await side.handle('p1')).y < sheetTop;
+    }).toBe(true);
     await sheet.button('Undo').click();
     await expect(sheet.button('Undo')).toBeDisabled();
 

@@ -55,7 +55,7 @@ test('a file that is no plan says what is wrong with it and leaves the open plan
     [changed((plan) => { plan.run.points = []; }), 'run.points is empty'],
     [changed((plan) => { plan.openings[0].wall = 'nowhere'; }), 'names a wall that is not in the plan'],
     [changed((plan) => { plan.colour = '<img src=x onerror=alert(1)>'; }), 'colour'],
-    [Buffer.alloc((1 << 20) + 1, ' '), '1048577 bytes'],
+    [Buffer.alloc((4 << 20) + 1, ' '), '4194305 bytes'],
   ];
   for (const [bytes, said] of broken) {
     await sheet.choose(bytes);
