@@ -4,7 +4,7 @@
 export PATH := $(or $(XDG_CACHE_HOME),$(HOME)/.cache)/elbowroom/tools/bin:$(PATH)
 export PORT ?= 8080
 
-.PHONY: serve build test proof bench setup
+.PHONY: serve build test proof bench pictures setup
 
 # The page at http://localhost:8080/elbowroom/
 serve: build
@@ -25,6 +25,10 @@ proof:
 # How fast it is: one table at the end (tests/bench).
 bench: setup build
 	@node tests/bench/run.mjs
+
+# The README's pictures, taken anew.
+pictures: setup build
+	@cd tests && node build/pictures.mjs
 
 setup:
 	@bash tests/build/setup.sh tests
