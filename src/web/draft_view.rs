@@ -1,6 +1,7 @@
 //! What lies over the plan while it is drawn on: the draft, the lines that it has settled on, the
 //! handles of what is selected, and the keys' cursor.
 
+use super::mark_list::MarkList;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::store::Store;
 use crate::editor::{Tool, cursor, handles};
@@ -13,7 +14,7 @@ use leptos::prelude::*;
 #[component]
 pub(super) fn DraftMarks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
-    let marks = Memo::new(move |_| {
+    let draft = Memo::new(move |_| {
         store.with_state(|state| {
             let draft = state.draft();
             let mut marks = draft_marks(draft.as_ref(), &state.guides);
@@ -31,26 +32,20 @@ pub(super) fn DraftMarks(ground: bool) -> impl IntoView {
                     thing: None,
                 }));
             }
-            marks.retain(|mark| ground != matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. }));
             marks
         })
     });
-    let keys = Memo::new(move |_| {
-        marks.with(|marks| marks.iter().map(|mark| mark.id.clone()).collect::<Vec<_>>())
+    let list = MarkList::following(ground, move |take| {
+        draft.with(|marks| marks.iter().for_each(&mut *take));
     });
     view! {
         <For
-            each=move || keys.get()
+            each=move || list.keys.get()
             key=Clone::clone
-            children=move |id| {
-                let mark = Memo::new(move |_| {
-                    marks.with(|marks| marks.iter().find(|mark| mark.id == id).cloned())
-                });
-                if ground {
-                    view! { <GroundMark mark/> }.into_any()
-                } else {
-                    view! { <ScreenMark mark/> }.into_any()
-                }
+            children=move |key| match list.mark(&key) {
+                Some(mark) if ground => view! { <GroundMark mark/> }.into_any(),
+                Some(mark) => view! { <ScreenMark mark/> }.into_any(),
+                None => ().into_any(),
             }
         />
     }

@@ -3,15 +3,15 @@
 use super::draft_view::{Cursor, DraftMarks};
 use super::draw_length::{DrawLength, LengthOnDrawing};
 use super::keys;
+use super::mark_list::MarkList;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::pointer::Pointer;
 use super::scale_bar_view::ScaleBar;
 use super::store::{Store, label_text};
 use super::tool_bar::ToolBar;
 use crate::editor::Action;
-use crate::plan::ElementId;
 use crate::report::words::Label;
-use crate::scene::{Mark, Role, Shape, cividis};
+use crate::scene::{Role, cividis};
 use leptos::prelude::*;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -27,15 +27,13 @@ pub(super) fn Drawing() -> impl IntoView {
     let canvas = NodeRef::<leptos::svg::Svg>::new();
     let pointer = Rc::new(Pointer::new(store));
     keep_size(store, canvas);
-    let view = Memo::new(move |_| store.with_state(|state| state.view));
+    let view = store.view;
     let foot = Signal::derive(move || (BAR_ASIDE, view.get().size.1 - BAR_ASIDE));
     let transform = move || {
-        store.with_state(|state| {
-            let view = state.view;
-            let scale = 1.0 / view.metres_per_pixel;
-            let (x, y) = view.place(crate::plan::Point::new(0.0, 0.0));
-            format!("translate({x} {y}) scale({scale})")
-        })
+        let view = view.get();
+        let scale = 1.0 / view.metres_per_pixel;
+        let (x, y) = view.place(crate::plan::Point::new(0.0, 0.0));
+        format!("translate({x} {y}) scale({scale})")
     };
     let (down, moved, up, lost) = (pointer.clone(), pointer.clone(), pointer.clone(), pointer);
     view! {
@@ -95,39 +93,22 @@ pub(super) fn Drawing() -> impl IntoView {
 #[component]
 fn Marks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
-    let keys = Memo::new(move |_| {
-        store.results.with(|results| {
-            let marks = results.order.iter().filter_map(|id| results.marks.get(id));
-            marks
-                .filter(|mark| ground != matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. }))
-                .map(key)
-                .collect::<Vec<_>>()
-        })
+    let list = MarkList::following(ground, move |take| {
+        store
+            .results
+            .with(|results| results.marks.iter().for_each(&mut *take));
     });
     view! {
         <For
-            each=move || keys.get()
+            each=move || list.keys.get()
             key=Clone::clone
-            children=move |(id, ..)| {
-                let mark = Memo::new(move |_| {
-                    store.results.with(|results| results.marks.get(&id).cloned())
-                });
-                if ground {
-                    view! { <GroundMark mark/> }.into_any()
-                } else {
-                    view! { <ScreenMark mark/> }.into_any()
-                }
+            children=move |key| match list.mark(&key) {
+                Some(mark) if ground => view! { <GroundMark mark/> }.into_any(),
+                Some(mark) => view! { <ScreenMark mark/> }.into_any(),
+                None => ().into_any(),
             }
         />
     }
-}
-
-/// What a mark's view is made for once and for all: a mark that keeps its id but changes any of it,
-/// as when another plan is opened, is drawn anew.
-pub(super) fn key(mark: &Mark) -> (String, &'static str, bool, Option<ElementId>) {
-    let is_circle = matches!(mark.shape, Shape::Circle { .. } | Shape::Picture { .. });
-    let role = role_class(&mark.role);
-    (mark.id.clone(), role, is_circle, mark.element.clone())
 }
 
 /// Tells the editor the canvas's size, now and whenever it changes.

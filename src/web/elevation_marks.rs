@@ -100,21 +100,19 @@ pub(super) fn is_leg_length(mark: &Mark) -> bool {
 /// The length of a leg, in a row under its line. One that finds no room shows when it is lit.
 #[component]
 pub(super) fn LegLength(
-    mark: Memo<Option<Mark>>,
+    mark: RwSignal<Mark>,
     view: Memo<View>,
     rows: Memo<BTreeMap<String, usize>>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let Some(first) = mark.get_untracked() else {
-        return ().into_any();
-    };
+    let first = mark.get_untracked();
     let id = first.id.clone();
     let row = Memo::new(move |_| rows.with(|rows| rows.get(&id).copied()));
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
-    let shape = move || mark.with(|mark| mark.as_ref().map(|mark| mark.shape.clone()));
+    let shape = move || mark.with(|mark| mark.shape.clone());
     let place = move || match shape() {
-        Some(Shape::Text { at, .. }) => {
+        Shape::Text { at, .. } => {
             let view = view.get();
             let (x, y) = view.place(at);
             #[allow(clippy::cast_precision_loss, reason = "a few rows")]
@@ -125,7 +123,7 @@ pub(super) fn LegLength(
         _ => String::new(),
     };
     let text = move || match shape() {
-        Some(Shape::Text { text, .. }) => store.say(Message::Drawing(&text)),
+        Shape::Text { text, .. } => store.say(Message::Drawing(&text)),
         _ => String::new(),
     };
     view! {
@@ -145,11 +143,9 @@ pub(super) fn LegLength(
 /// A corner's handle, with the room about it that a finger needs. It is lit with every element of
 /// its corner but the leg.
 #[component]
-pub(super) fn Handle(mark: Memo<Option<Mark>>, view: Memo<View>) -> impl IntoView {
+pub(super) fn Handle(mark: RwSignal<Mark>, view: Memo<View>) -> impl IntoView {
     let store = expect_context::<Store>();
-    let Some(first) = mark.get_untracked() else {
-        return ().into_any();
-    };
+    let first = mark.get_untracked();
     let node = first.element.map(|element| element.node);
     let is_of_corner = move |element: &Option<ElementId>| {
         let element = element.as_ref().filter(|id| id.part != Part::Leg);
@@ -159,8 +155,8 @@ pub(super) fn Handle(mark: Memo<Option<Mark>>, view: Memo<View>) -> impl IntoVie
         store.selection.with(&is_of_corner) || store.hovered.with(&is_of_corner)
     });
     let place = move || {
-        mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
-            Some(Shape::Dot(at)) => {
+        mark.with(|mark| match &mark.shape {
+            Shape::Dot(at) => {
                 let (x, y) = view.get().place(*at);
                 format!("translate({x:.2} {y:.2})")
             }

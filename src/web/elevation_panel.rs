@@ -1,19 +1,19 @@
 //! The elevation beside the plan: the unrolled run from the side, under the hand.
 
-use super::drawing::key;
 use super::elevation_keys;
 use super::elevation_marks::{
     Drawn, FIRST_ROW, Handle, LegLength, ROWS, is_handle, is_leg_length, letters, rows,
     widths_beside,
 };
 use super::elevation_pointer::ElevationPointer;
+use super::mark_list::MarkList;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::scale_bar_view::ScaleBar;
 use super::store::{Store, Version, label_text};
 use crate::editor::{Gesture, Held, View};
 use crate::plan::{Bounds, Part, PieceKind, Point, RunPath};
 use crate::report::words::{Label, Message};
-use crate::scene::{Mark, Shape, elevation};
+use crate::scene::{Mark, elevation};
 use leptos::prelude::*;
 use std::rc::Rc;
 use std::sync::Arc;
@@ -144,26 +144,21 @@ fn Marks(drawn: Memo<Version<Drawn>>, view: Memo<View>) -> impl IntoView {
     };
     let rows = Memo::new(move |_| drawn.with(|drawn| rows(store, drawn, &view.get())));
     let layer = move |ground: bool| {
-        let keys = Memo::new(move |_| {
-            drawn.with(|drawn| {
-                let marks = drawn.elevation.marks.iter();
-                let is_ground =
-                    |mark: &&Mark| !matches!(mark.shape, Shape::Dot(_) | Shape::Text { .. });
-                let wanted = marks.filter(|mark| ground == is_ground(mark));
-                wanted.map(key).collect::<Vec<_>>()
-            })
+        let list = MarkList::following(ground, move |take| {
+            drawn.with(|drawn| drawn.elevation.marks.iter().for_each(&mut *take));
         });
         view! {
             <For
-                each=move || keys.get()
+                each=move || list.keys.get()
                 key=Clone::clone
-                children=move |(id, ..)| {
-                    let mark = Memo::new(move |_| drawn.with(|drawn| drawn.mark(&id).cloned()));
+                children=move |key| {
+                    let Some(mark) = list.mark(&key) else {
+                        return ().into_any();
+                    };
+                    let is = |kind: fn(&Mark) -> bool| mark.with_untracked(kind);
                     if ground {
-                        return view! { <GroundMark mark/> }.into_any();
-                    }
-                    let is = |kind: fn(&Mark) -> bool| mark.with_untracked(|mark| mark.as_ref().is_some_and(kind));
-                    if is(is_handle) {
+                        view! { <GroundMark mark/> }.into_any()
+                    } else if is(is_handle) {
                         view! { <Handle mark view/> }.into_any()
                     } else if is(is_leg_length) {
                         view! { <LegLength mark view rows/> }.into_any()

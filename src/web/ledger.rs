@@ -26,6 +26,16 @@ pub(super) fn LedgerPanel() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
+    let greatest = Memo::new(move |_| {
+        store.results.with(|results| {
+            let air = results
+                .figures
+                .elements
+                .iter()
+                .filter_map(|element| element.air.as_ref());
+            air.map(|air| air.share).fold(0.0, f64::max)
+        })
+    });
     let units = move || store.units.get();
     let length_unit = move || units().equivalent_length(Length::ZERO).unit;
     let order = move |value: bool, label: Label| {
@@ -73,7 +83,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
                         <For
                             each=move || ids.get()
                             key=Clone::clone
-                            children=move |id| view! { <Row id/> }
+                            children=move |id| view! { <Row id greatest/> }
                         />
                     </tbody>
                     <SumRow/>
@@ -84,7 +94,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
 }
 
 #[component]
-fn Row(id: ElementId) -> impl IntoView {
+fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
     let store = expect_context::<Store>();
     let key = id.to_string();
     let (selects, enters, found) = (id.clone(), id.clone(), id.clone());
@@ -141,7 +151,7 @@ fn Row(id: ElementId) -> impl IntoView {
                 {move || of_air(&|air| store.units.get().pressure(air.loss).figure)}
             </td>
             <td class="figure" data-cell="share">
-                <ShareBar share=Signal::derive(move || {
+                <ShareBar greatest share=Signal::derive(move || {
                     element.with(|element| {
                         let air = element.as_ref().and_then(|element| element.air.as_ref());
                         air.map(|air| air.share)
@@ -172,19 +182,8 @@ fn Row(id: ElementId) -> impl IntoView {
 
 /// A share as a figure and a bar in the drawing's ramp.
 #[component]
-fn ShareBar(share: Signal<Option<f64>>) -> impl IntoView {
+fn ShareBar(share: Signal<Option<f64>>, greatest: Memo<f64>) -> impl IntoView {
     const FULL: f64 = 56.0;
-    let store = expect_context::<Store>();
-    let greatest = Memo::new(move |_| {
-        store.results.with(|results| {
-            let air = results
-                .figures
-                .elements
-                .iter()
-                .filter_map(|element| element.air.as_ref());
-            air.map(|air| air.share).fold(0.0, f64::max)
-        })
-    });
     let weight = move || {
         let greatest = greatest.get();
         share.get().map_or(0.0, |share| {

@@ -35,11 +35,9 @@ fn is_thing_lit(store: Store, thing: Option<&ThingId>) -> bool {
 
 /// A mark that grows with the zoom.
 #[component]
-pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
+pub(super) fn GroundMark(mark: RwSignal<Mark>) -> impl IntoView {
     let store = expect_context::<Store>();
-    let Some(first) = mark.get_untracked() else {
-        return ().into_any();
-    };
+    let first = mark.get_untracked();
     let element = first.element.clone();
     let hovered = element.clone();
     let thing = first.thing.clone();
@@ -55,24 +53,23 @@ pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
     };
     let width = move || {
         mark.with(|mark| {
-            let metres = mark.as_ref().map_or(0.0, |mark| mark.width.metres());
+            let metres = mark.width.metres();
             (metres > 0.0).then(|| metres.to_string())
         })
     };
     let is_core = first.role == Role::Core;
-    let colour = move || {
-        let weight = mark.with(|mark| mark.as_ref().map_or(0.0, |mark| mark.weight));
-        is_core.then(|| cividis(weight).to_string())
-    };
+    let colour = move || is_core.then(|| cividis(mark.with(|mark| mark.weight)).to_string());
     let enter = move |_| store.hovered.set(hovered.clone());
     let leave = move |_| store.hovered.set(None);
     let id = first.id.clone();
     match first.shape {
         Shape::Circle { .. } => {
-            let circle = move || mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
-                Some(Shape::Circle { centre, radius }) => (centre.x, centre.y, radius.metres()),
-                _ => (0.0, 0.0, 0.0),
-            });
+            let circle = move || {
+                mark.with(|mark| match &mark.shape {
+                    Shape::Circle { centre, radius } => (centre.x, centre.y, radius.metres()),
+                    _ => (0.0, 0.0, 0.0),
+                })
+            };
             view! {
                 <circle
                     class=class
@@ -89,12 +86,17 @@ pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
             .into_any()
         }
         Shape::Picture { coding, data, .. } => {
-            let place = move || mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
-                Some(Shape::Picture { corner, width, depth, .. }) => {
-                    (corner.x, corner.y, width.metres(), depth.metres())
-                }
-                _ => (0.0, 0.0, 0.0, 0.0),
-            });
+            let place = move || {
+                mark.with(|mark| match &mark.shape {
+                    Shape::Picture {
+                        corner,
+                        width,
+                        depth,
+                        ..
+                    } => (corner.x, corner.y, width.metres(), depth.metres()),
+                    _ => (0.0, 0.0, 0.0, 0.0),
+                })
+            };
             view! {
                 <image
                     class=class
@@ -113,7 +115,7 @@ pub(super) fn GroundMark(mark: Memo<Option<Mark>>) -> impl IntoView {
             <path
                 class=class
                 data-mark=id
-                d=move || mark.with(|mark| mark.as_ref().map_or_else(String::new, |mark| path(&mark.shape)))
+                d=move || mark.with(|mark| path(&mark.shape))
                 stroke-width=width
                 stroke=colour
                 on:pointerenter=enter
@@ -169,19 +171,14 @@ fn leg_metres(mark: &Mark) -> Option<f64> {
 /// A mark that keeps its size on the screen.
 #[component]
 pub(super) fn ScreenMark(
-    mark: Memo<Option<Mark>>,
+    mark: RwSignal<Mark>,
     /// The window on the marks; the drawing's where none is given.
     #[prop(optional)]
     view: Option<Memo<View>>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let view = move || match view {
-        Some(view) => view.get(),
-        None => store.with_state(|state| state.view),
-    };
-    let Some(first) = mark.get_untracked() else {
-        return ().into_any();
-    };
+    let view = view.unwrap_or(store.view);
+    let first = mark.get_untracked();
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
     let class = role_class(&first.role);
@@ -191,8 +188,8 @@ pub(super) fn ScreenMark(
         .clone()
         .filter(|id| first.role == Role::Label && matches!(id.part, Part::Leg | Part::Riser));
     let short_leg = move || {
-        let metres = mark.with(|mark| mark.as_ref().and_then(leg_metres));
-        metres.is_some_and(|metres| metres < SHORT_LEG * scale() * view().metres_per_pixel)
+        let metres = mark.with(leg_metres);
+        metres.is_some_and(|metres| metres < SHORT_LEG * scale() * view.get().metres_per_pixel)
     };
     let class = move || match (lit.get(), short_leg()) {
         (true, _) => format!("{class} lit"),
@@ -200,26 +197,25 @@ pub(super) fn ScreenMark(
         (false, false) => class.to_owned(),
     };
     let anchor = move || {
-        mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
-            Some(Shape::Text {
+        mark.with(|mark| match &mark.shape {
+            Shape::Text {
                 aside: Some(aside), ..
-            }) if aside.x > BESIDE => "start",
-            Some(Shape::Text {
+            } if aside.x > BESIDE => "start",
+            Shape::Text {
                 aside: Some(aside), ..
-            }) if aside.x < -BESIDE => "end",
+            } if aside.x < -BESIDE => "end",
             _ => "middle",
         })
     };
     let place = move || {
         mark.with(|mark| {
-            let (at, aside) = match mark.as_ref().map(|mark| &mark.shape) {
-                Some(Shape::Dot(at)) => (*at, None),
-                Some(Shape::Text { at, aside, .. }) => (*at, *aside),
+            let (at, aside) = match &mark.shape {
+                Shape::Dot(at) => (*at, None),
+                Shape::Text { at, aside, .. } => (*at, *aside),
                 _ => return String::new(),
             };
-            let view = view();
-            let diameter = store.with_state(|state| state.plan.run.diameter.metres());
-            let half = diameter / 2.0 / view.metres_per_pixel;
+            let view = view.get();
+            let half = store.diameter.get().metres() / 2.0 / view.metres_per_pixel;
             let reach = (half + ASIDE * scale()).max(LEAST_ASIDE * scale());
             let (x, y) = view.place(at);
             let (right, down) =
@@ -228,8 +224,8 @@ pub(super) fn ScreenMark(
         })
     };
     let text = move || {
-        mark.with(|mark| match mark.as_ref().map(|mark| &mark.shape) {
-            Some(Shape::Text { text, .. }) => store.say(Message::Drawing(text)),
+        mark.with(|mark| match &mark.shape {
+            Shape::Text { text, .. } => store.say(Message::Drawing(text)),
             _ => String::new(),
         })
     };

@@ -25,6 +25,7 @@ mod keys_help;
 mod large_type;
 mod ledger;
 mod leg_fields;
+mod mark_list;
 mod mark_view;
 mod own_value;
 mod panic_report;

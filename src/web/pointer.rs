@@ -4,7 +4,7 @@ use super::store::Store;
 use crate::editor::{Action, Tool};
 use crate::plan::ElementId;
 use leptos::prelude::*;
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
@@ -23,6 +23,9 @@ type Place = (f64, f64);
 pub(super) struct Pointer {
     store: Store,
     down: RefCell<Vec<(i32, Place)>>,
+    /// The drawing's top left on the screen, px, as the press found it: to ask at each move would
+    /// lay the page out each time.
+    corner: Cell<Place>,
     /// Whether a lone pointer moves the paper.
     pans: RefCell<bool>,
     /// The length that the press is on, and where the press was.
@@ -44,6 +47,7 @@ impl Pointer {
         Self {
             store,
             down: RefCell::default(),
+            corner: Cell::default(),
             pans: RefCell::new(false),
             length: RefCell::new(None),
             waiting,
@@ -59,6 +63,8 @@ impl Pointer {
             return;
         };
         if let Some(canvas) = canvas(event) {
+            let window = canvas.get_bounding_client_rect();
+            self.corner.set((window.left(), window.top()));
             // Without capture a fast drag is lost at the rim; nothing else hangs on it.
             let _ = canvas.set_pointer_capture(event.pointer_id());
         }
@@ -100,19 +106,24 @@ impl Pointer {
     }
 
     pub fn moved(&self, event: &PointerEvent) {
-        let Some(new) = place(event) else {
-            return;
-        };
         let mut down = self.down.borrow_mut();
         let before = down.clone();
         let Some(moving) = down.iter_mut().find(|(id, _)| *id == event.pointer_id()) else {
             let draws = self.store.with_state_now(|state| state.pen.is_some());
-            if draws && down.is_empty() {
+            if draws
+                && down.is_empty()
+                && let Some(new) = place(event)
+            {
                 let (at, reach) = self.on_plan(new, SNAP_REACH);
                 self.on_next_frame(Action::Hover { at, reach });
             }
             return;
         };
+        let (left, top) = self.corner.get();
+        let new = (
+            f64::from(event.client_x()) - left,
+            f64::from(event.client_y()) - top,
+        );
         let old = core::mem::replace(&mut moving.1, new);
         match before.as_slice() {
             [_] if *self.pans.borrow() => self.store.act(Action::Pan {

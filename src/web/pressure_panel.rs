@@ -1,5 +1,6 @@
 //! The pressure line under the drawing, linked with drawing and ledger.
 
+use super::mark_view::is_lit;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
@@ -81,10 +82,19 @@ impl Plot {
 #[component]
 pub(super) fn PressurePanel() -> impl IntoView {
     let store = expect_context::<Store>();
-    let plot = Memo::new(move |_| {
+    // No air moves: the last plot there was stays behind the word that says so.
+    let works = Memo::new(move |_| {
+        store
+            .results
+            .with(|results| results.assessment.working.is_some())
+    });
+    let plot = Memo::new(move |before: Option<&Plot>| {
         store.results.with(|results| {
-            let (point, ledger) = results.assessment.working.as_ref()?;
-            Some(Plot::of(pressure_line(point, ledger)))
+            let working = results.assessment.working.as_ref();
+            working.map_or_else(
+                || before.cloned().unwrap_or_else(|| Plot::of(Vec::new())),
+                |(point, ledger)| Plot::of(pressure_line(point, ledger)),
+            )
         })
     });
     view! {
@@ -93,41 +103,45 @@ pub(super) fn PressurePanel() -> impl IntoView {
                 {label_text(Label::PressureLine)} ", "
                 {move || store.units.get().pressure(Pressure::ZERO).unit}
             </h2>
-            {move || match plot.get() {
-                None => view! { <p>{label_text(Label::NoAirflowFigure)}</p> }.into_any(),
-                Some(plot) => view! { <PlotView plot/> }.into_any(),
-            }}
+            <Show when=move || works.get() fallback=|| view! { <p>{label_text(Label::NoAirflowFigure)}</p> }>
+                <PlotView plot/>
+            </Show>
             <p class="fine">{label_text(Label::PressureLineMeaning)}</p>
         </section>
     }
 }
 
+/// The plot; a change of the plan moves what is drawn and makes nothing anew.
 #[component]
-fn PlotView(plot: Plot) -> impl IntoView {
+fn PlotView(plot: Memo<Plot>) -> impl IntoView {
     let store = expect_context::<Store>();
-    let units = store.units.get();
-    let pressure = |pascals: f64| units.pressure(Pressure::from_pascals(pascals)).figure;
-    let nought = plot.y(0.0);
-    let top = plot.y(plot.highest);
-    let end = plot
-        .line
-        .last()
-        .map(|at| units.length(at.distance).to_string());
-    let (total, r#static) = (plot.path(|at| at.total), plot.path(|at| at.r#static));
+    let pressure = move |pascals: f64| {
+        let shown = store.units.get().pressure(Pressure::from_pascals(pascals));
+        shown.figure
+    };
+    let ids = Memo::new(move |_| plot.with(elements));
+    let of_plot = move |look: fn(&Plot) -> f64| plot.with(look);
+    let nought = move || of_plot(|plot| plot.y(0.0));
+    let top = move || of_plot(|plot| plot.y(plot.highest));
+    let end = move || {
+        let last = plot.with(|plot| plot.line.last().map(|at| at.distance));
+        last.map(|end| store.units.get().length(end).to_string())
+    };
     // Named where the lines are lowest before the end: total above it, static below.
-    let before_end = plot.line.iter().rev().nth(1);
-    let names = before_end.map(|at| {
-        let x = plot.x(at.distance.metres()) - 6.0;
-        let (y_total, y_static) = (plot.y(at.total.pascals()), plot.y(at.r#static.pascals()));
-        view! {
-            <text class="plot-name end" x=x y=y_total - 7.0>{label_text(Label::PressureLineTotal)}</text>
-            <text class="plot-name end static" x=x y=y_static + 5.0>{label_text(Label::PressureLineStatic)}</text>
-        }
-    });
-    let bands = elements(&plot)
-        .into_iter()
-        .map(|id| view! { <ElementSpan plot=plot.clone() id/> })
-        .collect_view();
+    let name = move |pressure: fn(&PressurePoint) -> Pressure, aside: f64| {
+        let before_end = move || {
+            plot.with(|plot| {
+                let at = plot.line.iter().rev().nth(1)?;
+                Some((plot.x(at.distance.metres()), plot.y(pressure(at).pascals())))
+            })
+        };
+        (
+            move || before_end().map_or(LEFT, |(x, _)| x - 6.0),
+            move || before_end().map_or(TOP, |(_, y)| y + aside),
+        )
+    };
+    let (total_x, total_y) = name(|at| at.total, -7.0);
+    let (static_x, static_y) = name(|at| at.r#static, 5.0);
     view! {
         <svg
             class="plot"
@@ -135,14 +149,15 @@ fn PlotView(plot: Plot) -> impl IntoView {
             role="img"
             aria-labelledby="pressure-title"
         >
-            {bands}
-            <path class="plot-axis" d=format!("M{LEFT} {TOP}V{}M{LEFT} {nought}H{}", HEIGHT - FOOT, WIDTH - RIGHT)/>
-            <path class="plot-axis grid" d=format!("M{LEFT} {top}H{}", WIDTH - RIGHT)/>
-            <path class="plot-line total" d=total/>
-            <path class="plot-line static" d=r#static/>
-            {names}
-            <text class="plot-mark end" x=LEFT - 5.0 y=top + 4.0>{pressure(plot.highest)}</text>
-            <text class="plot-mark end" x=LEFT - 5.0 y=nought + 4.0>"0"</text>
+            <For each=move || ids.get() key=Clone::clone children=move |id| view! { <ElementSpan plot id/> }/>
+            <path class="plot-axis" d=move || format!("M{LEFT} {TOP}V{}M{LEFT} {}H{}", HEIGHT - FOOT, nought(), WIDTH - RIGHT)/>
+            <path class="plot-axis grid" d=move || format!("M{LEFT} {}H{}", top(), WIDTH - RIGHT)/>
+            <path class="plot-line total" d=move || plot.with(|plot| plot.path(|at| at.total))/>
+            <path class="plot-line static" d=move || plot.with(|plot| plot.path(|at| at.r#static))/>
+            <text class="plot-name end" x=total_x y=total_y>{label_text(Label::PressureLineTotal)}</text>
+            <text class="plot-name end static" x=static_x y=static_y>{label_text(Label::PressureLineStatic)}</text>
+            <text class="plot-mark end" x=LEFT - 5.0 y=move || top() + 4.0>{move || pressure(of_plot(|plot| plot.highest))}</text>
+            <text class="plot-mark end" x=LEFT - 5.0 y=move || nought() + 4.0>"0"</text>
             <text class="plot-mark" x=LEFT y=HEIGHT - 10.0>"0"</text>
             <text class="plot-mark end" x=WIDTH - RIGHT y=HEIGHT - 10.0>{end}</text>
         </svg>
@@ -157,27 +172,20 @@ fn elements(plot: &Plot) -> Vec<ElementId> {
 
 /// The part of the plot that an element takes up: lit with it, and selects it.
 #[component]
-fn ElementSpan(plot: Plot, id: ElementId) -> impl IntoView {
+fn ElementSpan(plot: Memo<Plot>, id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
-    let (from, to) = plot.span(&id).unwrap_or((LEFT, LEFT));
     let key = id.to_string();
-    let (entered, selected, shown) = (id.clone(), id.clone(), id);
-    let lit = move || {
-        store
-            .selection
-            .with(|selected| selected.as_ref() == Some(&shown))
-            || store
-                .hovered
-                .with(|hovered| hovered.as_ref() == Some(&shown))
-    };
+    let (entered, selected, shown) = (id.clone(), id.clone(), id.clone());
+    let span = Memo::new(move |_| plot.with(|plot| plot.span(&id).unwrap_or((LEFT, LEFT))));
+    let lit = Memo::new(move |_| is_lit(store, Some(&shown)));
     view! {
         <rect
             class="plot-span"
             class:lit=lit
             data-span=key
-            x=from
+            x=move || span.get().0
             y=TOP
-            width=to - from
+            width=move || span.get().1 - span.get().0
             height=HEIGHT - FOOT - TOP
             on:pointerenter=move |_| store.hovered.set(Some(entered.clone()))
             on:pointerleave=move |_| store.hovered.set(None)

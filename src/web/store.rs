@@ -2,24 +2,23 @@
 
 use super::band_client::{self, Banded};
 use super::keep::{Keeper, Opening};
-use crate::editor::{self, Action, State, Tool, update};
+use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
 use crate::report::words::{Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::Assessment;
-use crate::units::UnitSystem;
+use crate::units::{Length, UnitSystem};
 use leptos::prelude::*;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// Everything worked out from one version of the plan.
 pub(super) struct Results {
     pub figures: Figures,
     pub assessment: Assessment,
-    /// The marks by id, and their ids from back to front.
-    pub marks: BTreeMap<String, Mark>,
-    pub order: Vec<String>,
+    /// The marks from back to front.
+    pub marks: Vec<Mark>,
 }
 
 /// A shared value that is the same only where it is the very same one: versions are compared
@@ -53,6 +52,10 @@ pub(super) struct Store {
     pub plan: Memo<Version<Plan>>,
     /// What is worked out from it.
     pub results: Memo<Version<Results>>,
+    /// The drawing's window on the plan.
+    pub view: Memo<View>,
+    /// The run's nominal diameter.
+    pub diameter: Memo<Length>,
     /// The units shown.
     pub units: Memo<UnitSystem>,
     /// The selected element.
@@ -88,6 +91,8 @@ impl Store {
         let state = RwSignal::new(State::new(plan.unwrap_or_else(the_example)));
         let plan = Memo::new(move |_| state.with(|state| Version(Arc::clone(&state.plan))));
         let results = Memo::new(move |_| Version(Arc::new(work_out(&plan.get()))));
+        let view = Memo::new(move |_| state.with(|state| state.view));
+        let diameter = Memo::new(move |_| plan.with(|plan| plan.run.diameter));
         let units = Memo::new(move |_| state.with(|state| state.units));
         let selection = Memo::new(move |_| state.with(|state| state.selection.clone()));
         let things = Memo::new(move |_| state.with(|state| state.things.clone()));
@@ -105,6 +110,8 @@ impl Store {
             state,
             plan,
             results,
+            view,
+            diameter,
             units,
             selection,
             things,
@@ -204,15 +211,9 @@ fn work_out(plan: &Plan) -> Results {
     let (figures, assessment) = figures(plan);
     let ledger = assessment.working.as_ref().map(|(_, ledger)| ledger);
     let marks = scene(plan, ledger);
-    let order = marks.iter().map(|mark| mark.id.clone()).collect();
-    let marks = marks
-        .into_iter()
-        .map(|mark| (mark.id.clone(), mark))
-        .collect();
     Results {
         figures,
         assessment,
         marks,
-        order,
     }
 }
