@@ -90,7 +90,7 @@ fn Trouble() -> impl IntoView {
 fn Remarks() -> impl IntoView {
     let store = expect_context::<Store>();
     let remarks = move || {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let findings = results.figures.findings.iter();
             findings
                 .map(|finding| store.say(Message::Finding(finding)))

@@ -12,11 +12,10 @@ use leptos::prelude::*;
 pub(super) fn CodePanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let of_code = move |text: &dyn Fn(&CodeFigures) -> String| {
-        store.results.with(|results| text(&results.figures.code))
+        store.steady.with(|results| text(&results.figures.code))
     };
     let units = move || store.units.get();
-    let verdict =
-        Signal::derive(move || store.results.with(|results| results.figures.code.verdict));
+    let verdict = Signal::derive(move || store.steady.with(|results| results.figures.code.verdict));
     let counts = move || {
         store
             .plan
@@ -30,7 +29,7 @@ pub(super) fn CodePanel() -> impl IntoView {
         }));
     };
     let doubts = move || {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let doubts = results.figures.code.doubts.iter();
             doubts
                 .map(|doubt| view! { <li>{store.say(Message::Doubt(*doubt))}</li> })

@@ -9,7 +9,7 @@ use super::elevation_pointer::ElevationPointer;
 use super::mark_list::MarkList;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::scale_bar_view::ScaleBar;
-use super::store::{Store, Version, label_text};
+use super::store::{Results, Store, Version, label_text};
 use crate::editor::{Gesture, Held, View};
 use crate::plan::{Bounds, Part, PieceKind, Point, RunPath};
 use crate::report::words::{Label, Message};
@@ -30,21 +30,23 @@ const BAR: (f64, f64) = (12.0, 18.0);
 pub(super) fn ElevationPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let canvas = NodeRef::<leptos::svg::Svg>::new();
-    let drawn = Memo::new(move |_| {
-        store.results.with(|results| {
-            let ledger = results
-                .assessment
-                .working
-                .as_ref()
-                .map(|(_, ledger)| ledger);
-            let drawn = store.plan.with(|plan| elevation(plan, ledger));
-            Version(Arc::new(Drawn::new(drawn)))
-        })
-    });
-    let size = observed_size(canvas);
     let dragging = Memo::new(move |_| {
         store.with_state(|state| state.gesture.as_ref().is_some_and(is_of_a_rise))
     });
+    let drawn = Memo::new(move |_| {
+        let draw = |results: &Results| {
+            let working = results.assessment.working.as_ref();
+            let ledger = working.map(|(_, ledger)| ledger);
+            Version(Arc::new(Drawn::new(elevation(&results.plan, ledger))))
+        };
+        // Under the hand here it never waits.
+        if dragging.get() {
+            store.results.with(|results| draw(results))
+        } else {
+            store.steady.with(draw)
+        }
+    });
+    let size = observed_size(canvas);
     // It shows the whole run, but holds still while a handle is in the hand.
     let view = Memo::new(move |before: Option<&View>| match before {
         Some(before) if dragging.get() => *before,
@@ -177,29 +179,26 @@ fn Marks(drawn: Memo<Version<Drawn>>, view: Memo<View>) -> impl IntoView {
 
 /// The run in words, for those who do not see the elevation.
 fn run_in_order(store: Store) -> String {
-    store.plan.with(|plan| {
+    store.steady.with(|results| {
+        let plan = &results.plan;
         let path = RunPath::of(plan);
-        store.results.with(|results| {
-            let elements = results.figures.elements.iter().map(|element| {
-                let at = path.pieces.iter().position(|piece| piece.id == element.id);
-                let rise = at
-                    .filter(|_| element.id.part == Part::Riser)
-                    .and_then(|at| {
-                        Some(path.pieces.get(at + 1)?.height - path.pieces.get(at)?.height)
-                    });
-                (element.element, rise)
-            });
-            let elements: Vec<_> = elements.collect();
-            let ends = path.pieces.iter().rev();
-            let end = ends
-                .filter(|piece| matches!(piece.kind, PieceKind::Termination))
-                .map(|piece| piece.height)
-                .next();
-            store.say(Message::RunInOrder {
-                outlet_height: plan.dryer.outlet_height,
-                elements: &elements,
-                end_height: end.unwrap_or(plan.dryer.outlet_height),
-            })
+        let elements = results.figures.elements.iter().map(|element| {
+            let at = path.pieces.iter().position(|piece| piece.id == element.id);
+            let rise = at
+                .filter(|_| element.id.part == Part::Riser)
+                .and_then(|at| Some(path.pieces.get(at + 1)?.height - path.pieces.get(at)?.height));
+            (element.element, rise)
+        });
+        let elements: Vec<_> = elements.collect();
+        let ends = path.pieces.iter().rev();
+        let end = ends
+            .filter(|piece| matches!(piece.kind, PieceKind::Termination))
+            .map(|piece| piece.height)
+            .next();
+        store.say(Message::RunInOrder {
+            outlet_height: plan.dryer.outlet_height,
+            elements: &elements,
+            end_height: end.unwrap_or(plan.dryer.outlet_height),
         })
     })
 }

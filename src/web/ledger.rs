@@ -1,6 +1,6 @@
 //! The ledger: one row an element, in run order or costliest first.
 
-use super::store::{Results, Store, Version, label_text};
+use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::{Label, Message};
@@ -14,7 +14,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let ranked = RwSignal::new(false);
     let ids = Memo::new(move |_| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let mut elements: Vec<&ElementFigures> = results.figures.elements.iter().collect();
             if ranked.get() {
                 elements
@@ -27,7 +27,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
         })
     });
     let greatest = Memo::new(move |_| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let air = results
                 .figures
                 .elements
@@ -109,7 +109,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
     let is_hovered =
         Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
     let element = Memo::new(move |_| {
-        store.results.with(|results: &Version<Results>| {
+        store.steady.with(|results| {
             results
                 .figures
                 .elements
@@ -215,13 +215,9 @@ fn ShareBar(share: Signal<Option<f64>>, greatest: Memo<f64>) -> impl IntoView {
 #[component]
 fn SumRow() -> impl IntoView {
     let store = expect_context::<Store>();
-    let totals = move || store.results.with(|results| results.figures.totals);
+    let totals = move || store.steady.with(|results| results.figures.totals);
     let units = move || store.units.get();
-    let deductions = move || {
-        store
-            .results
-            .with(|results| results.figures.code.deductions)
-    };
+    let deductions = move || store.steady.with(|results| results.figures.code.deductions);
     view! {
         <tfoot>
             <tr>
@@ -257,7 +253,7 @@ fn Balance(
 ) -> impl IntoView {
     let store = expect_context::<Store>();
     let figure = move || {
-        let totals = store.results.with(|results| results.figures.totals)?;
+        let totals = store.steady.with(|results| results.figures.totals)?;
         Some(store.units.get().pressure(pressure(&totals)).figure)
     };
     view! {

@@ -1,6 +1,7 @@
 //! One mark as SVG. Only what changed is written.
 
 use super::drawing::role_class;
+use super::pointer::PressedLength;
 use super::store::Store;
 use crate::editor::View;
 use crate::plan::{ElementId, Part, Point, ThingId};
@@ -281,14 +282,16 @@ fn TypedLabel(
     anchor: Signal<&'static str>,
     text: Signal<String>,
 ) -> impl IntoView {
-    let store = expect_context::<Store>();
+    let pressed = use_context::<PressedLength>();
     view! {
         <g
             class=move || format!("{} typed", class.get())
             data-mark=id
             transform=place
             // The drawing takes the press too: a corner under the label goes first.
-            on:pointerdown=move |_| store.pressed_length.set_value(Some(element.clone()))
+            on:pointerdown=move |_| if let Some(PressedLength(pressed)) = pressed {
+                pressed.set_value(Some(element.clone()));
+            }
         >
             <text y="4" text-anchor=anchor>{text}</text>
         </g>

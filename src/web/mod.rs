@@ -36,6 +36,7 @@ mod scale_bar_view;
 mod selected_panel;
 mod selected_sheet;
 mod spoken;
+mod steady;
 mod store;
 mod termination_fields;
 mod thing_fields;

@@ -19,9 +19,14 @@ const SNAP_REACH: f64 = 8.0;
 /// A place on the drawing, px from its top left.
 type Place = (f64, f64);
 
+/// The leg or riser whose length was pressed, until the drawing has taken the press.
+#[derive(Clone, Copy)]
+pub(super) struct PressedLength(pub StoredValue<Option<ElementId>>);
+
 /// The pointers that are down, and the drag that waits for the next frame.
 pub(super) struct Pointer {
     store: Store,
+    pressed: PressedLength,
     down: RefCell<Vec<(i32, Place)>>,
     /// The drawing's top left on the screen, px, as the press found it: to ask at each move would
     /// lay the page out each time.
@@ -35,17 +40,19 @@ pub(super) struct Pointer {
 }
 
 impl Pointer {
-    pub fn new(store: Store) -> Self {
+    pub fn new(store: Store, pressed: PressedLength) -> Self {
         let waiting: Rc<RefCell<Option<Action>>> = Rc::default();
         let next = Rc::clone(&waiting);
         let frame = Closure::new(move || {
             let action = next.borrow_mut().take();
             if let Some(action) = action {
+                store.steady.watch_frame();
                 store.act(action);
             }
         });
         Self {
             store,
+            pressed,
             down: RefCell::default(),
             corner: Cell::default(),
             pans: RefCell::new(false),
@@ -74,7 +81,7 @@ impl Pointer {
             // A second finger: what the first one moved goes back, and the paper moves instead.
             self.waiting.borrow_mut().take();
             self.length.replace(None);
-            self.store.pressed_length.set_value(None);
+            self.pressed.0.set_value(None);
             self.store.act(Action::Cancel);
             return;
         }
@@ -89,11 +96,7 @@ impl Pointer {
         let adds = event.shift_key();
         self.store.act(Action::Press { at, reach, adds });
         // A length is typed where it stands, unless the press holds something to drag.
-        let length = self
-            .store
-            .pressed_length
-            .try_update_value(Option::take)
-            .flatten();
+        let length = self.pressed.0.try_update_value(Option::take).flatten();
         let is_free = self
             .store
             .with_state_now(|state| state.tool == Tool::Pick && state.gesture.is_none());

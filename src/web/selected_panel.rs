@@ -108,7 +108,7 @@ fn MoveByPress() -> impl IntoView {
 fn Methods(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let methods = Memo::new(move |_| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let mut elements = results.figures.elements.iter();
             let element = elements.find(|element| element.id == id);
             let air = element.and_then(|element| element.air.as_ref());
@@ -151,7 +151,7 @@ fn Methods(id: ElementId) -> impl IntoView {
 fn Own(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let input = Memo::new(move |_| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let mut elements = results.figures.elements.iter();
             let element = elements.find(|element| element.id == id)?;
             element.element.own_input()
@@ -202,7 +202,7 @@ fn button(label: Label, pressed: impl Fn() + 'static) -> AnyView {
 fn Grounds(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let element = Memo::new(move |_| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             results
                 .figures
                 .elements

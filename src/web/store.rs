@@ -2,6 +2,7 @@
 
 use super::band_client::{self, Banded};
 use super::keep::{Keeper, Opening};
+use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
 use crate::report::words::{Label, Language, Message, say};
@@ -15,6 +16,7 @@ use std::sync::Arc;
 
 /// Everything worked out from one version of the plan.
 pub(super) struct Results {
+    pub plan: Arc<Plan>,
     pub figures: Figures,
     pub assessment: Assessment,
     /// The marks from back to front.
@@ -52,6 +54,8 @@ pub(super) struct Store {
     pub plan: Memo<Version<Plan>>,
     /// What is worked out from it.
     pub results: Memo<Version<Results>>,
+    /// The same for what may wait until the hand rests.
+    pub steady: Steady,
     /// The drawing's window on the plan.
     pub view: Memo<View>,
     /// The run's nominal diameter.
@@ -64,8 +68,6 @@ pub(super) struct Store {
     pub things: Memo<BTreeSet<ThingId>>,
     /// The tool in hand.
     pub tool: Memo<Tool>,
-    /// The leg or riser whose length was pressed, until the drawing has taken the press.
-    pub pressed_length: StoredValue<Option<ElementId>>,
     /// The leg or riser whose length is typed on the drawing.
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
@@ -90,7 +92,7 @@ impl Store {
         let plan = opening.plan.take();
         let state = RwSignal::new(State::new(plan.unwrap_or_else(the_example)));
         let plan = Memo::new(move |_| state.with(|state| Version(Arc::clone(&state.plan))));
-        let results = Memo::new(move |_| Version(Arc::new(work_out(&plan.get()))));
+        let results = Memo::new(move |_| Version(Arc::new(work_out(plan.get().0))));
         let view = Memo::new(move |_| state.with(|state| state.view));
         let diameter = Memo::new(move |_| plan.with(|plan| plan.run.diameter));
         let units = Memo::new(move |_| state.with(|state| state.units));
@@ -98,6 +100,7 @@ impl Store {
         let things = Memo::new(move |_| state.with(|state| state.things.clone()));
         let tool = Memo::new(move |_| state.with(|state| state.tool));
         let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
+        let steady = Steady::new(results, dragging);
         let (ask_for_bands, banded) = band_client::start();
         Effect::new(move |_| {
             // The band never runs while something is dragged.
@@ -110,13 +113,13 @@ impl Store {
             state,
             plan,
             results,
+            steady,
             view,
             diameter,
             units,
             selection,
             things,
             tool,
-            pressed_length: StoredValue::new(None),
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             banded,
@@ -207,11 +210,12 @@ pub(super) fn the_example() -> Plan {
     )
 }
 
-fn work_out(plan: &Plan) -> Results {
-    let (figures, assessment) = figures(plan);
+fn work_out(plan: Arc<Plan>) -> Results {
+    let (figures, assessment) = figures(&plan);
     let ledger = assessment.working.as_ref().map(|(_, ledger)| ledger);
-    let marks = scene(plan, ledger);
+    let marks = scene(&plan, ledger);
     Results {
+        plan,
         figures,
         assessment,
         marks,

@@ -146,11 +146,12 @@ impl<T: Clone + PartialEq + Send + Sync + 'static> Held<T> {
 }
 
 fn checkbox<T: Clone + PartialEq + Send + Sync + 'static>(
-    held: Held<T>,
+    held: &Held<T>,
     label: Label,
     read: fn(&T) -> bool,
     write: fn(&mut T, bool),
-) -> impl IntoView {
+) -> impl IntoView + use<T> {
+    let held = *held;
     view! {
         <label class="check">
             <input
@@ -187,7 +188,7 @@ fn WallFields(id: ThingId) -> impl IntoView {
     view! {
         <LengthField id="wall-length" label=Label::WallLength shown=length set=set_length/>
         <LengthField id="wall-thickness" label=Label::WallThickness shown=thickness set=set_thickness/>
-        {checkbox(held, Label::WallOutside, |wall| wall.outside, |wall, outside| wall.outside = outside)}
+        {checkbox(&held, Label::WallOutside, |wall| wall.outside, |wall, outside| wall.outside = outside)}
     }
 }
 
@@ -357,6 +358,6 @@ fn DryerFields() -> impl IntoView {
         <ChoiceField id="dryer-energy" label=Label::Energy choices=ENERGIES.to_vec() is_chosen=heats set=set_energy/>
         <LengthField id="dryer-width" label=Label::ThingWidth shown=width set=set_width/>
         <LengthField id="dryer-depth" label=Label::ThingDepth shown=depth set=set_depth/>
-        {checkbox(held, Label::Stacked, |it| it.stacked, |it, stacked| it.stacked = stacked)}
+        {checkbox(&held, Label::Stacked, |it| it.stacked, |it, stacked| it.stacked = stacked)}
     }
 }

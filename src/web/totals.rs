@@ -132,7 +132,7 @@ pub(super) fn VerdictWord(verdict: Signal<Verdict>) -> impl IntoView {
 pub(super) fn DominantSentence() -> impl IntoView {
     let store = expect_context::<Store>();
     let sentence = move |rank: usize| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let mut elements = results.figures.elements.iter();
             elements.find_map(|element| {
                 let air = element.air.as_ref().filter(|air| air.rank == rank)?;
