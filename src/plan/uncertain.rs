@@ -16,7 +16,7 @@ pub enum Input {
     FlexibleCompression,
     /// Which published method smooth elbows follow, as a factor on the chosen method's K. Worked out
     /// for each elbow: a plan chooses the method instead.
-    #[serde(skip)]
+    #[serde(skip_deserializing)]
     SmoothElbow,
     /// K of a 90 deg segmented elbow of r/D 1.
     SegmentedElbow,
@@ -26,7 +26,7 @@ pub enum Input {
     BentFlexible,
     /// What an elbow close before another does to the second, from its least to its greatest. Worked
     /// out for each pair.
-    #[serde(skip)]
+    #[serde(skip_deserializing)]
     CloseElbows,
     /// A factor on the K of a blockage.
     Blockage,
@@ -42,7 +42,7 @@ pub enum Input {
     MakeUpDischarge,
     /// Lengths that were only estimated, and elbows that are concealed, from least to most. Each leg
     /// has its own.
-    #[serde(skip)]
+    #[serde(skip_deserializing)]
     Estimates,
     /// The blower's airflow at no back pressure, m³/s.
     BlowerFreeAirflow,
@@ -57,12 +57,44 @@ pub enum Input {
 }
 
 impl Input {
+    /// Every input, in its order.
+    pub const ALL: [Self; 21] = [
+        Self::RigidRoughness,
+        Self::SemiRigidRoughness,
+        Self::FoilRoughness,
+        Self::FlexibleCompression,
+        Self::SmoothElbow,
+        Self::SegmentedElbow,
+        Self::SharpMitre,
+        Self::BentFlexible,
+        Self::CloseElbows,
+        Self::Blockage,
+        Self::WallHood,
+        Self::LouvredHood,
+        Self::RoofCap,
+        Self::FlapWeight,
+        Self::MakeUpDischarge,
+        Self::Estimates,
+        Self::BlowerFreeAirflow,
+        Self::BlowerShutOffPressure,
+        Self::BlowerExponent,
+        Self::LeakDischarge,
+        Self::WallBox,
+    ];
+
     /// Whether a plan can set it; the others are worked out for each element.
     pub const fn is_settable(self) -> bool {
         !matches!(
             self,
             Self::SmoothElbow | Self::CloseElbows | Self::Estimates
         )
+    }
+}
+
+/// The name that it has in files.
+impl core::fmt::Display for Input {
+    fn fmt(&self, formatter: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        self.serialize(formatter)
     }
 }
 

@@ -1,11 +1,15 @@
 //! How sure the figures are: the run worked out again for a fixed sample of all uncertain inputs.
 
-use super::{CompiledRun, Draw, INPUTS, operating_point};
+use super::operating_point::point_with;
+use super::share::{Share, shares};
+use super::{CompiledRun, Draw, INPUTS};
 use crate::numeric::Sobol;
 use serde::{Deserialize, Serialize};
 
 /// How many runs the band is read from.
 pub const BAND_SAMPLES: usize = 512;
+/// How many runs decide whether the input that leads the shares leads them for good.
+pub const SETTLING_SAMPLES: usize = 2_048;
 
 /// The 10th and 90th percentile of a figure over the sample.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -16,8 +20,17 @@ pub struct Band {
     pub high: f64,
 }
 
-/// The bands of a run's totals, in SI.
+/// The bands of one element, in SI.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct ElementBands {
+    /// Loss of total pressure, Pa.
+    pub loss: Band,
+    /// The straight rigid duct that would lose as much, m.
+    pub equivalent_length: Band,
+}
+
+/// The bands of a run, in SI, and what they come from.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Bands {
     /// Airflow, m³/s.
     pub airflow: Band,
@@ -25,48 +38,126 @@ pub struct Bands {
     pub back_pressure: Band,
     /// Velocity, m/s.
     pub velocity: Band,
+    /// Sum of the elements' losses, Pa.
+    pub loss: Band,
+    /// Physical equivalent length of all elements, m.
+    pub equivalent_length: Band,
+    /// Each element's, in the order in which the air meets them.
+    pub elements: Vec<ElementBands>,
+    /// What moves the airflow, most first; nothing where it is stated.
+    pub airflow_shares: Vec<Share>,
+    /// What moves the back pressure, most first.
+    pub back_pressure_shares: Vec<Share>,
 }
 
 /// The bands of `run` over the first [`BAND_SAMPLES`] points of the Sobol sequence, each input
 /// triangular over its low, likely and high, one draw shared by all elements that use it. The same
-/// run gives the same band to the last bit. None where any drawn blower moves no air.
+/// run gives the same bands to the last bit. None where any drawn blower moves no air.
 pub fn bands(run: &CompiledRun) -> Option<Bands> {
-    let mut airflows = Vec::with_capacity(BAND_SAMPLES);
-    let mut pressures = Vec::with_capacity(BAND_SAMPLES);
-    let mut velocities = Vec::with_capacity(BAND_SAMPLES);
-    for point in Sobol::default().take(BAND_SAMPLES) {
-        let mut quantiles = [0.0; INPUTS];
-        quantiles.copy_from_slice(&point[..INPUTS]);
-        let evaluation = operating_point(run, &Draw::at(quantiles)).ok()?.evaluation;
-        airflows.push(evaluation.airflow.cubic_metres_per_second());
-        pressures.push(evaluation.back_pressure.pascals());
-        velocities.push(evaluation.velocity.metres_per_second());
-    }
+    let mut sample = Sample::of(run, BAND_SAMPLES)?;
+    let [airflow_shares, back_pressure_shares] =
+        shares(&sample.quantiles, [&sample.airflow, &sample.back_pressure]);
+    let elements = sample.elements.iter_mut();
+    let elements = elements.map(|(loss, equivalent_length)| ElementBands {
+        loss: band(loss),
+        equivalent_length: band(equivalent_length),
+    });
     Some(Bands {
-        airflow: band(airflows),
-        back_pressure: band(pressures),
-        velocity: band(velocities),
+        elements: elements.collect(),
+        airflow: band(&mut sample.airflow),
+        back_pressure: band(&mut sample.back_pressure),
+        velocity: band(&mut sample.velocity),
+        loss: band(&mut sample.loss),
+        equivalent_length: band(&mut sample.equivalent_length),
+        airflow_shares,
+        back_pressure_shares,
     })
 }
 
-fn band(mut values: Vec<f64>) -> Band {
-    values.sort_by(f64::total_cmp);
-    Band {
-        low: percentile(&values, 0.1),
-        high: percentile(&values, 0.9),
+/// Whether the input that leads `bands`' shares of the back pressure leads them over
+/// [`SETTLING_SAMPLES`] points too. Where not, no single input decides.
+pub fn leading_share_is_settled(run: &CompiledRun, bands: &Bands) -> bool {
+    let leads = |shares: &[Share]| shares.first().map(|share| share.input);
+    Sample::of(run, SETTLING_SAMPLES).is_some_and(|sample| {
+        let [settled] = shares(&sample.quantiles, [&sample.back_pressure]);
+        leads(&settled) == leads(&bands.back_pressure_shares)
+    })
+}
+
+/// The figures of a run at many draws, one list a figure.
+struct Sample {
+    quantiles: Vec<[f64; INPUTS]>,
+    airflow: Vec<f64>,
+    back_pressure: Vec<f64>,
+    velocity: Vec<f64>,
+    loss: Vec<f64>,
+    equivalent_length: Vec<f64>,
+    /// Loss and equivalent length of each element.
+    elements: Vec<(Vec<f64>, Vec<f64>)>,
+}
+
+impl Sample {
+    #[allow(clippy::cast_precision_loss, reason = "a few thousand points")]
+    fn of(run: &CompiledRun, count: usize) -> Option<Self> {
+        let list = || Vec::with_capacity(count);
+        let mut sample = Self {
+            quantiles: Vec::with_capacity(count),
+            airflow: list(),
+            back_pressure: list(),
+            velocity: list(),
+            loss: list(),
+            equivalent_length: list(),
+            elements: run.elements.iter().map(|_| (list(), list())).collect(),
+        };
+        // The points stand at the low end of the cells that they fill: half a cell on is the middle.
+        let half_a_cell = 0.5 / count as f64;
+        for point in Sobol::default().take(count) {
+            let mut quantiles = [0.0; INPUTS];
+            quantiles.copy_from_slice(&point[..INPUTS]);
+            for quantile in &mut quantiles {
+                *quantile += half_a_cell;
+            }
+            let values = run.values(&Draw::at(quantiles));
+            let at = point_with(run, &values).ok()?.evaluation;
+            let per_diameter = at.velocity_pressure * at.friction_factor;
+            let mut columns = sample.elements.iter_mut().rev();
+            run.each_from_end(at.airflow_at_end, &values, |_, passage| {
+                if let Some((losses, lengths)) = columns.next() {
+                    losses.push(passage.loss.pascals());
+                    lengths.push((run.diameter * (passage.loss / per_diameter)).metres());
+                }
+            });
+            sample.quantiles.push(quantiles);
+            sample.airflow.push(at.airflow.cubic_metres_per_second());
+            sample.back_pressure.push(at.back_pressure.pascals());
+            sample.velocity.push(at.velocity.metres_per_second());
+            sample.loss.push(at.loss.pascals());
+            let length = run.diameter * (at.loss / per_diameter);
+            sample.equivalent_length.push(length.metres());
+        }
+        Some(sample)
     }
 }
 
-/// The share `at` of sorted `values`, straight between neighbours.
+/// The band of `values`, which it leaves in another order.
+fn band(values: &mut [f64]) -> Band {
+    Band {
+        low: percentile(values, 0.1),
+        high: percentile(values, 0.9),
+    }
+}
+
+/// The value below which the share `at` of `values` lies, straight between neighbours.
 #[allow(
     clippy::cast_precision_loss,
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
-    reason = "an index into at most 512 values"
+    reason = "an index into a few thousand values"
 )]
-fn percentile(values: &[f64], at: f64) -> f64 {
+fn percentile(values: &mut [f64], at: f64) -> f64 {
     let place = at * (values.len() - 1) as f64;
-    let below = place as usize;
-    let above = (below + 1).min(values.len() - 1);
-    values[below] + (values[above] - values[below]) * place.fract()
+    let (_, below, above) = values.select_nth_unstable_by(place as usize, f64::total_cmp);
+    let below = *below;
+    let above = above.iter().copied().min_by(f64::total_cmp);
+    below + (above.unwrap_or(below) - below) * place.fract()
 }

@@ -1,7 +1,7 @@
 //! The dryer's blower.
 
 use super::Draw;
-use super::input::INPUTS;
+use super::input::{INPUTS, Values};
 use crate::duct::tables::blower::STANDARD_DENSITY;
 use crate::plan::Input;
 use crate::source::Coefficient;
@@ -23,7 +23,11 @@ pub struct Blower {
 impl Blower {
     /// The assumed blower of a full-size dryer, for one draw of its three inputs.
     pub fn typical(draw: &Draw, coefficients: &[Coefficient; INPUTS]) -> Self {
-        let value = |input: Input| draw.of(input, &coefficients[input as usize]);
+        Self::with(&Values::of(draw, coefficients))
+    }
+
+    pub(super) fn with(values: &Values) -> Self {
+        let value = |input: Input| values.get(input);
         let free = value(Input::BlowerFreeAirflow);
         Self {
             free_airflow: Airflow::from_cubic_metres_per_second(free),

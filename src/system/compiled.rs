@@ -118,9 +118,19 @@ impl CompiledRun {
     /// The run with so much air at its termination, with the inputs of `draw`: that is all the air
     /// where no joint leaks. Allocates nothing.
     pub fn at(&self, airflow_at_end: Airflow, draw: &Draw) -> Evaluation {
+        self.with(airflow_at_end, &self.values(draw))
+    }
+
+    /// The inputs' values in `draw`.
+    pub(super) fn values(&self, draw: &Draw) -> Values {
+        Values::of(draw, &self.coefficients)
+    }
+
+    /// The run with so much air at its termination and with these values.
+    pub(super) fn with(&self, airflow_at_end: Airflow, values: &Values) -> Evaluation {
         let mut loss = Pressure::ZERO;
         let (airflow, outlet) =
-            self.each_from_end(airflow_at_end, draw, |_, passage| loss += passage.loss);
+            self.each_from_end(airflow_at_end, values, |_, passage| loss += passage.loss);
         let stack = self.stack(self.rise);
         let total_pressure = loss + stack - self.house_pressure;
         Evaluation {
@@ -143,12 +153,11 @@ impl CompiledRun {
     pub(super) fn each_from_end(
         &self,
         airflow_at_end: Airflow,
-        draw: &Draw,
+        values: &Values,
         mut take: impl FnMut(&CompiledElement, Passage),
     ) -> (Airflow, State) {
-        let values = Values::of(draw, &self.coefficients);
         let state = |bore: &Bore, airflow: Airflow| {
-            bore.state(airflow, self.density, self.viscosity, &values)
+            bore.state(airflow, self.density, self.viscosity, values)
         };
         let outlet_bore = Bore::round(self.diameter);
         let mut bore = self.elements.last().map_or(&outlet_bore, |end| &end.bore);
@@ -162,7 +171,7 @@ impl CompiledRun {
             }
             let mut passage = Passage {
                 state: here,
-                loss: element.law.loss(airflow, &here, &values, draw),
+                loss: element.law.loss(airflow, &here, values),
                 escaped: Airflow::ZERO,
             };
             if let Law::Leak { free_area } = element.law {

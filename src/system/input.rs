@@ -98,25 +98,37 @@ impl Draw {
     }
 }
 
-/// The value of every input in one draw, looked up once an evaluation.
+/// The value of every input in one draw of one run, looked up once for all its evaluations.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Values([f64; INPUTS]);
+pub(super) struct Values {
+    draw: Draw,
+    values: [f64; INPUTS],
+}
 
 impl Values {
     pub(super) fn of(draw: &Draw, coefficients: &[Coefficient; INPUTS]) -> Self {
-        match draw.quantiles {
-            None => Self(coefficients.map(|coefficient| coefficient.likely)),
+        let values = match draw.quantiles {
+            None => coefficients.map(|coefficient| coefficient.likely),
             Some(quantiles) => {
                 let mut values = quantiles;
                 for (value, coefficient) in values.iter_mut().zip(coefficients) {
                     *value = coefficient.at(*value);
                 }
-                Self(values)
+                values
             }
+        };
+        Self {
+            draw: *draw,
+            values,
         }
     }
 
     pub(super) fn get(&self, input: Input) -> f64 {
-        self.0[input as usize]
+        self.values[input as usize]
+    }
+
+    /// The value of an input whose span hangs on the element.
+    pub(super) fn of_element(&self, input: Input, coefficient: &Coefficient) -> f64 {
+        self.draw.of(input, coefficient)
     }
 }

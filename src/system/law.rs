@@ -44,13 +44,7 @@ pub(super) enum Law {
 
 impl Law {
     /// The loss of total pressure.
-    pub(super) fn loss(
-        &self,
-        airflow: Airflow,
-        state: &State,
-        values: &Values,
-        draw: &Draw,
-    ) -> Pressure {
+    pub(super) fn loss(&self, airflow: Airflow, state: &State, values: &Values) -> Pressure {
         match self {
             Self::MakeUpAir { free_area, density } => {
                 let discharge = values.get(Input::MakeUpDischarge);
@@ -61,18 +55,18 @@ impl Law {
                 ..
             } => {
                 let lift = Pressure::from_pascals(values.get(Input::FlapWeight));
-                state.velocity_pressure * self.coefficient(state, values, draw) + lift
+                state.velocity_pressure * self.coefficient(state, values) + lift
             }
-            _ => state.velocity_pressure * self.coefficient(state, values, draw),
+            _ => state.velocity_pressure * self.coefficient(state, values),
         }
     }
 
     /// K; nought for what has none.
-    pub(super) fn coefficient(&self, state: &State, values: &Values, draw: &Draw) -> f64 {
+    pub(super) fn coefficient(&self, state: &State, values: &Values) -> f64 {
         let beside = |close: &Option<Coefficient>| {
             close
                 .as_ref()
-                .map_or(1.0, |factor| draw.of(Input::CloseElbows, factor))
+                .map_or(1.0, |factor| values.of_element(Input::CloseElbows, factor))
         };
         let bend = |law: &ElbowLaw| {
             let k_90 = values.get(Input::SegmentedElbow);
@@ -80,7 +74,7 @@ impl Law {
         };
         match self {
             Self::Straight(diameters) => {
-                state.friction_factor * draw.of(Input::Estimates, diameters)
+                state.friction_factor * values.of_element(Input::Estimates, diameters)
             }
             Self::Elbow { law, spread, close } => {
                 let method = spread.map_or(1.0, |(method, (low, high))| {
@@ -90,7 +84,7 @@ impl Law {
                         high,
                         source: method.source(),
                     };
-                    draw.of(Input::SmoothElbow, &coefficient)
+                    values.of_element(Input::SmoothElbow, &coefficient)
                 });
                 bend(law) * method * beside(close)
             }
@@ -104,7 +98,7 @@ impl Law {
             Self::AreaChange { k } => *k,
             Self::Blockage { k } => k * values.get(Input::Blockage),
             Self::ConcealedElbows(count) => {
-                values.get(Input::SegmentedElbow) * draw.of(Input::Estimates, count)
+                values.get(Input::SegmentedElbow) * values.of_element(Input::Estimates, count)
             }
             Self::Termination { kind, free } => {
                 let whole = termination_input(*kind).map_or(1.0, |input| values.get(input));
@@ -125,7 +119,7 @@ impl Law {
     ) -> Coefficient {
         let of = |input: Input| coefficients[input as usize];
         let values = Values::of(&Draw::LIKELY, coefficients);
-        let likely = self.coefficient(state, &values, &Draw::LIKELY);
+        let likely = self.coefficient(state, &values);
         let scaled = |factor: Coefficient| Coefficient {
             low: likely * factor.low / factor.likely,
             likely,

@@ -51,7 +51,7 @@ impl Ledger {
         let mut losses = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
         let end = evaluation.airflow_at_end;
-        run.each_from_end(end, &Draw::LIKELY, |element, passage| {
+        run.each_from_end(end, &run.values(&Draw::LIKELY), |element, passage| {
             let Passage {
                 state,
                 loss,

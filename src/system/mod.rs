@@ -16,9 +16,12 @@ mod law;
 mod ledger;
 mod operating_point;
 mod pressure_line;
+mod share;
 
 pub use assessment::{Assessment, assess};
-pub use band::{BAND_SAMPLES, Band, Bands, bands};
+pub use band::{
+    BAND_SAMPLES, Band, Bands, ElementBands, SETTLING_SAMPLES, bands, leading_share_is_settled,
+};
 pub use blower::Blower;
 pub use bore::{Bore, State};
 pub use compiled::{CompiledRun, Driver, Evaluation};
@@ -28,3 +31,4 @@ pub use input::{COEFFICIENTS, Draw, EACH_ELEMENT_SOURCE, INPUTS, USER_SOURCE};
 pub use ledger::{Ledger, LedgerRow};
 pub use operating_point::{OperatingPoint, OperatingPointError, operating_point};
 pub use pressure_line::{PressurePoint, pressure_line};
+pub use share::{LEAST_SHARE, Share};

@@ -1,5 +1,6 @@
 //! Where the blower's curve and the run's loss meet.
 
+use super::input::Values;
 use super::{Blower, CompiledRun, Draw, Driver, Evaluation};
 use crate::numeric::root;
 use crate::units::Airflow;
@@ -38,19 +39,27 @@ pub fn operating_point(
     run: &CompiledRun,
     draw: &Draw,
 ) -> Result<OperatingPoint, OperatingPointError> {
+    point_with(run, &run.values(draw))
+}
+
+/// The same with values that were looked up already.
+pub(super) fn point_with(
+    run: &CompiledRun,
+    values: &Values,
+) -> Result<OperatingPoint, OperatingPointError> {
     let blower = match run.driver {
         Driver::Stated(airflow) => {
             return Ok(OperatingPoint {
-                evaluation: at_stated(run, airflow, draw)?,
+                evaluation: at_stated(run, airflow, values)?,
                 blower: None,
             });
         }
-        Driver::TypicalBlower => Blower::typical(draw, &run.coefficients),
+        Driver::TypicalBlower => Blower::with(values),
     };
     let free = blower.free_airflow.cubic_metres_per_second();
     // The unknown is the airflow at the termination: with it each leak's pressure is known.
     let spare = |at_end: f64| {
-        let evaluation = run.at(Airflow::from_cubic_metres_per_second(at_end), draw);
+        let evaluation = run.with(Airflow::from_cubic_metres_per_second(at_end), values);
         let rise = blower.static_rise(evaluation.airflow, run.density);
         (rise - evaluation.back_pressure).pascals()
     };
@@ -64,7 +73,7 @@ pub fn operating_point(
         .map_err(|_| OperatingPointError::OutOfRange)?;
     let at_end = Airflow::from_cubic_metres_per_second(at_end);
     Ok(OperatingPoint {
-        evaluation: run.at(at_end, draw),
+        evaluation: run.with(at_end, values),
         blower: Some(blower),
     })
 }
@@ -73,12 +82,12 @@ pub fn operating_point(
 fn at_stated(
     run: &CompiledRun,
     stated: Airflow,
-    draw: &Draw,
+    values: &Values,
 ) -> Result<Evaluation, OperatingPointError> {
     if run.is_tight() {
-        return Ok(run.at(stated, draw));
+        return Ok(run.with(stated, values));
     }
-    let at_end = |share: f64| run.at(stated * share, draw);
+    let at_end = |share: f64| run.with(stated * share, values);
     let spare = |share: f64| at_end(share).airflow / stated - 1.0;
     if spare(LEAST_SHARE) >= 0.0 {
         return Err(OperatingPointError::NoAirflow);
