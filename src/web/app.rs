@@ -12,6 +12,7 @@ use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
 use super::selected_sheet::SelectedSheet;
+use super::shares_panel::SharesPanel;
 use super::spoken::Spoken;
 use super::store::{Store, label_text};
 use super::totals::{DominantSentence, Totals};
@@ -54,6 +55,7 @@ fn App(opening: Opening) -> impl IntoView {
             <div class="sheet-run">
                 <SelectedSheet/>
                 <LedgerPanel/>
+                <SharesPanel/>
             </div>
             <div class="sheet-site">
                 <CodePanel/>

@@ -1,6 +1,6 @@
 //! The page's side of the worker: one request under way, and the newest plan waiting.
 
-use super::band_protocol::{PROTOCOL, Reply, Request};
+use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
 use crate::plan::Plan;
 use crate::system::Bands;
 use leptos::prelude::*;
@@ -16,12 +16,15 @@ use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 pub(super) struct Banded {
     pub plan: Arc<Plan>,
     pub bands: Option<Bands>,
+    /// Whether the input that leads their shares leads them for good; none while that is worked out.
+    pub settled: Option<bool>,
 }
 
 struct Client {
     worker: Worker,
     under_way: Option<(u32, Arc<Plan>)>,
     waiting: Option<Arc<Plan>>,
+    answered: Option<u32>,
     last_id: u32,
 }
 
@@ -59,6 +62,7 @@ pub(super) fn start() -> (
             worker: worker.clone(),
             under_way: None,
             waiting: None,
+            answered: None,
             last_id: 0,
         }));
         let heard = Rc::clone(&client);
@@ -86,9 +90,25 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
     if reply.protocol != PROTOCOL {
         return;
     }
-    if let Some((_, plan)) = client.under_way.take_if(|(asked, _)| *asked == reply.id) {
-        let bands = reply.bands;
-        answer.set(Some(Banded { plan, bands }));
+    match reply.answer {
+        Answer::Bands(bands) => {
+            if let Some((id, plan)) = client.under_way.take_if(|(asked, _)| *asked == reply.id) {
+                client.answered = Some(id);
+                answer.set(Some(Banded {
+                    plan,
+                    bands,
+                    settled: None,
+                }));
+            }
+        }
+        Answer::Settled(settled) if client.answered == Some(reply.id) => {
+            answer.update(|banded| {
+                if let Some(banded) = banded {
+                    banded.settled = Some(settled);
+                }
+            });
+        }
+        Answer::Settled(_) => {}
     }
     client.send_next();
 }

@@ -5,7 +5,7 @@ use crate::system::Bands;
 use serde::{Deserialize, Serialize};
 
 /// The version of the messages; a reply of another is dropped.
-pub(super) const PROTOCOL: u32 = 1;
+pub(super) const PROTOCOL: u32 = 2;
 
 /// A plan whose bands are wanted.
 #[derive(Serialize, Deserialize)]
@@ -18,13 +18,22 @@ pub(super) struct Request {
     pub plan: Plan,
 }
 
-/// A plan's bands.
-#[derive(Clone, Copy, Serialize, Deserialize)]
+/// What the worker found out; the bands come first.
+#[derive(Clone, Serialize, Deserialize)]
+pub(super) enum Answer {
+    /// The plan's bands; none where a drawn blower moves no air.
+    Bands(Option<Bands>),
+    /// Whether the input that leads their shares leads them for good.
+    Settled(bool),
+}
+
+/// An answer about a plan.
+#[derive(Clone, Serialize, Deserialize)]
 pub(super) struct Reply {
     /// [`PROTOCOL`] of the sender.
     pub protocol: u32,
     /// The request's id.
     pub id: u32,
-    /// None where a drawn blower moves no air.
-    pub bands: Option<Bands>,
+    /// What is known now.
+    pub answer: Answer,
 }

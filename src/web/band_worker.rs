@@ -1,7 +1,9 @@
 //! The worker's side: plans in, bands out.
 
-use super::band_protocol::{PROTOCOL, Reply, Request};
-use crate::system::{CompiledRun, bands};
+use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
+use crate::system::{CompiledRun, bands, leading_share_is_settled};
+use gloo_timers::callback::Timeout;
+use std::cell::RefCell;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
@@ -11,6 +13,7 @@ pub fn start_worker() {
     let scope: DedicatedWorkerGlobalScope = js_sys::global().unchecked_into();
     let answer = {
         let scope = scope.clone();
+        let settling = RefCell::new(None);
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
                 return;
@@ -19,14 +22,23 @@ pub fn start_worker() {
                 return;
             }
             let (run, _) = CompiledRun::of(&request.plan);
-            post(
-                &scope,
-                &Reply {
-                    protocol: PROTOCOL,
-                    id: request.id,
-                    bands: bands(&run),
-                },
-            );
+            let found = bands(&run);
+            let reply = |answer: Answer| Reply {
+                protocol: PROTOCOL,
+                id: request.id,
+                answer,
+            };
+            let later = found.clone().map(|found| {
+                let reply = reply(Answer::Settled(false));
+                let scope = scope.clone();
+                // A plan that came meanwhile goes first, and this one's answer is not wanted any more.
+                Timeout::new(0, move || {
+                    let answer = Answer::Settled(leading_share_is_settled(&run, &found));
+                    post(&scope, &Reply { answer, ..reply });
+                })
+            });
+            settling.replace(later);
+            post(&scope, &reply(Answer::Bands(found)));
         }
     };
     let listener = Closure::<dyn FnMut(MessageEvent)>::new(answer);

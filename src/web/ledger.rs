@@ -6,7 +6,7 @@ use crate::plan::ElementId;
 use crate::report::words::{Label, Message};
 use crate::report::{ElementFigures, Totals};
 use crate::scene::cividis;
-use crate::units::{Length, Pressure};
+use crate::units::{Length, Pressure, Shown, UnitSystem};
 use leptos::prelude::*;
 
 #[component]
@@ -108,6 +108,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
     });
     let is_hovered =
         Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
+    let placed = found.clone();
     let element = Memo::new(move |_| {
         store.steady.with(|results| {
             results
@@ -117,6 +118,16 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
                 .find(|element| element.id == found)
                 .cloned()
         })
+    });
+    let place = Memo::new(move |_| {
+        store.steady.with(|results| {
+            let mut elements = results.figures.elements.iter();
+            elements.position(|element| element.id == placed)
+        })
+    });
+    let bands = Memo::new(move |_| {
+        let place = place.get()?;
+        store.with_bands(|bands, _| bands.elements.get(place).copied())
     });
     let of_air = move |text: &dyn Fn(&crate::report::AirFigures) -> String| {
         element.with(|element| {
@@ -149,6 +160,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
             </th>
             <td class="figure" data-cell="loss">
                 {move || of_air(&|air| store.units.get().pressure(air.loss).figure)}
+                <BandOf band=Signal::derive(move || bands.get().map(|bands| store.say_band(bands.loss, loss_figure)))/>
             </td>
             <td class="figure" data-cell="share">
                 <ShareBar greatest share=Signal::derive(move || {
@@ -160,6 +172,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
             </td>
             <td class="figure" data-cell="equivalent-length">
                 {move || of_air(&|air| store.units.get().equivalent_length(air.equivalent_length).figure)}
+                <BandOf band=Signal::derive(move || bands.get().map(|bands| store.say_band(bands.equivalent_length, length_figure)))/>
             </td>
             <td class="figure" data-cell="code-deduction">
                 {move || of_element(&|element| {
@@ -178,6 +191,25 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
             </td>
         </tr>
     }
+}
+
+/// A figure's band in small; nothing while it is worked out.
+#[component]
+fn BandOf(band: Signal<Option<String>>) -> impl IntoView {
+    view! { <small class="band">{move || band.get()}</small> }
+}
+
+/// Figures of a table stand without their unit, which its head gives.
+fn loss_figure(units: UnitSystem, pascals: f64) -> Shown {
+    without_unit(units.pressure(Pressure::from_pascals(pascals)))
+}
+
+fn length_figure(units: UnitSystem, metres: f64) -> Shown {
+    without_unit(units.equivalent_length(Length::from_metres(metres)))
+}
+
+fn without_unit(shown: Shown) -> Shown {
+    Shown { unit: "", ..shown }
 }
 
 /// A share as a figure and a bar in the drawing's ramp.
@@ -229,10 +261,14 @@ fn SumRow() -> impl IntoView {
                         {move || totals().map(|totals| units().length(totals.developed_length).to_string())}
                     </small>
                 </th>
-                <td class="figure">{move || totals().map(|totals| units().pressure(totals.loss).figure)}</td>
+                <td class="figure" data-cell="loss">
+                    {move || totals().map(|totals| units().pressure(totals.loss).figure)}
+                    <BandOf band=Signal::derive(move || store.with_bands(|bands, _| Some(store.say_band(bands.loss, loss_figure))))/>
+                </td>
                 <td></td>
-                <td class="figure">
+                <td class="figure" data-cell="equivalent-length">
                     {move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).figure)}
+                    <BandOf band=Signal::derive(move || store.with_bands(|bands, _| Some(store.say_band(bands.equivalent_length, length_figure))))/>
                 </td>
                 <td class="figure">{move || units().equivalent_length(deductions()).figure}</td>
             </tr>

@@ -35,6 +35,7 @@ mod pressure_panel;
 mod scale_bar_view;
 mod selected_panel;
 mod selected_sheet;
+mod shares_panel;
 mod spoken;
 mod steady;
 mod store;

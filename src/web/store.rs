@@ -8,8 +8,8 @@ use crate::plan::{ElementId, Plan, ThingId, example};
 use crate::report::words::{Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
-use crate::system::Assessment;
-use crate::units::{Length, UnitSystem};
+use crate::system::{Assessment, Band, Bands};
+use crate::units::{Length, Shown, UnitSystem};
 use leptos::prelude::*;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -171,6 +171,29 @@ impl Store {
     /// A message in the page's language and units.
     pub fn say(self, message: Message<'_>) -> String {
         say(Language::English, self.units.get(), message)
+    }
+
+    /// Looks at the bands, where they belong to the plan as it is now: those of another version are
+    /// not shown beside this one's figures.
+    pub fn with_bands<T>(self, look: impl FnOnce(&Bands, Option<bool>) -> Option<T>) -> Option<T> {
+        let plan = self.plan.get();
+        self.banded.with(|banded| {
+            let banded = banded
+                .as_ref()
+                .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
+            look(banded.bands.as_ref()?, banded.settled)
+        })
+    }
+
+    /// A band in the page's language and units.
+    pub fn say_band(self, band: Band, show: impl Fn(UnitSystem, f64) -> Shown) -> String {
+        let units = self.units.get();
+        let low = show(units, band.low).figure;
+        let high = show(units, band.high).to_string();
+        self.say(Message::Band {
+            low: &low,
+            high: &high,
+        })
     }
 
     fn new_totals(self) -> String {

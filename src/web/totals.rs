@@ -6,7 +6,6 @@ use crate::rules::Verdict;
 use crate::system::{Band, Bands, ElementKind};
 use crate::units::{Airflow, Pressure, Shown, UnitSystem, Velocity};
 use leptos::prelude::*;
-use std::sync::Arc;
 
 #[component]
 pub(super) fn Totals() -> impl IntoView {
@@ -43,23 +42,7 @@ fn Total(
     let store = expect_context::<Store>();
     let figure = Memo::new(move |_| figure());
     let key = format!("{label:?}");
-    // A band that belongs to another version of the plan is not shown beside this one's figures.
-    let band = move || {
-        let plan = store.plan.get();
-        store.banded.with(|banded| {
-            let banded = banded
-                .as_ref()
-                .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
-            let band = band(banded.bands.as_ref()?);
-            let units = store.units.get();
-            let low = show(units, band.low).figure;
-            let high = show(units, band.high).to_string();
-            Some(store.say(Message::Band {
-                low: &low,
-                high: &high,
-            }))
-        })
-    };
+    let band = move || store.with_bands(|bands, _| Some(store.say_band(band(bands), show)));
     view! {
         <div class="total" data-total=key>
             <dt>

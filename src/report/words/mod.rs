@@ -6,10 +6,10 @@ mod label;
 
 pub use label::{ActionName, Caution, Label, Refusal};
 
-use crate::plan::{BendMethod, FileError, Flow, RuleSetId, Thing};
+use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, Thing};
 use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
-use crate::source::{Reach, Standing};
+use crate::source::{Coefficient, Reach, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Length, LengthTextError, UnitSystem};
 
@@ -66,6 +66,22 @@ pub enum Message<'a> {
     },
     /// A rule set by its name.
     RuleSet(RuleSetId),
+    /// An uncertain input by its name.
+    Input(Input),
+    /// From where to where an uncertain input is believed to lie.
+    InputRange {
+        /// Which.
+        input: Input,
+        /// Its span.
+        coefficient: &'a Coefficient,
+    },
+    /// The input that moves the back pressure most.
+    LeadingInput {
+        /// Which.
+        input: Input,
+        /// Its share of the variance, 0..1.
+        share: f64,
+    },
     /// What moves the air.
     Flow(&'a Flow),
     /// A source's standing.

@@ -123,6 +123,17 @@ pub(super) fn label(key: Label) -> &'static str {
             "Figures are likely values with a band below: 8 of 10 combinations of the uncertain \
              inputs fall inside it. Hood and blower are assumptions; no open measurement was found."
         }
+        Label::Shares => "What the bands hang on",
+        Label::SharesMeaning => {
+            "How much of a figure's spread (its variance) each uncertain input accounts for by itself, \
+             over the same combinations that the bands are read from. Shares under 1 % are left out; \
+             what inputs do together belongs to none of them."
+        }
+        Label::NoSingleInput => {
+            "No single input decides: with four times as many combinations another one leads."
+        }
+        Label::SharePending => "working out the shares",
+        Label::NothingUncertain => "Nothing uncertain moves it.",
         Label::Ledger => "Ledger",
         Label::LedgerInRunOrder => "Run order",
         Label::LedgerRanked => "Costliest first",

@@ -1,6 +1,7 @@
 //! American English.
 
 mod fixed;
+mod input_words;
 mod room;
 mod trouble;
 
@@ -38,6 +39,14 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             margin,
         } => code_length(units, length, limit, margin),
         Message::RuleSet(RuleSetId::Irc2021) => "IRC 2021, section M1502".to_owned(),
+        Message::Input(input) => input_words::input(input).to_owned(),
+        Message::InputRange { input, coefficient } => input_words::range(units, input, coefficient),
+        Message::LeadingInput { input, share } => format!(
+            "{} moves the back pressure most: it accounts for {:.0} % of the spread. A reading or a \
+             maker's figure for it would narrow the band most.",
+            input_words::input(input),
+            share * 100.0
+        ),
         Message::Flow(Flow::TypicalBlower {}) => label(Label::DriverTypicalBlower).to_owned(),
         Message::Flow(Flow::StatedAirflow { airflow }) => {
             format!("Stated airflow, {}", units.airflow(*airflow))
