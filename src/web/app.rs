@@ -11,6 +11,7 @@ use super::keys_help::KeysHelp;
 use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
+use super::remarks::Remarks;
 use super::selected_sheet::SelectedSheet;
 use super::spoken::Spoken;
 use super::store::{Store, label_text};
@@ -82,28 +83,6 @@ fn Trouble() -> impl IntoView {
                 </p>
             </Show>
         </div>
-    }
-}
-
-/// What the analysis says beside its figures.
-#[component]
-fn Remarks() -> impl IntoView {
-    let store = expect_context::<Store>();
-    let remarks = move || {
-        store.results.with(|results| {
-            let findings = results.figures.findings.iter();
-            findings
-                .map(|finding| store.say(Message::Finding(finding)))
-                .collect::<Vec<_>>()
-        })
-    };
-    view! {
-        <Show when=move || !remarks().is_empty()>
-            <section class="panel" aria-labelledby="remarks-title">
-                <h2 id="remarks-title">{label_text(Label::Findings)}</h2>
-                <ul>{move || remarks().into_iter().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
-            </section>
-        </Show>
     }
 }
 

@@ -69,6 +69,8 @@ pub(super) struct Store {
     pub hovered: RwSignal<Option<ElementId>>,
     /// The newest bands.
     pub banded: ReadSignal<Option<Banded>, LocalStorage>,
+    /// Whether a press on a thing adds it to what is selected, as with Shift held.
+    pub adds: RwSignal<bool>,
     /// What is read aloud.
     pub announcement: RwSignal<String>,
     /// What went wrong last; empty for nothing.
@@ -112,6 +114,7 @@ impl Store {
             pressed_length: StoredValue::new(None),
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
+            adds: RwSignal::new(false),
             banded,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),

@@ -58,8 +58,17 @@ fn Deeds() -> impl IntoView {
             <button type="button" on:click=move |_| store.act(action())>{label_text(label)}</button>
         }
     };
+    on_cleanup(move || store.adds.set(false));
     view! {
         <div class="deeds">
+            <button
+                type="button"
+                class="toggle"
+                aria-pressed=move || store.adds.get().to_string()
+                on:click=move |_| store.adds.update(|adds| *adds = !*adds)
+            >
+                {label_text(Label::SelectMore)}
+            </button>
             {deed(Label::PlaceByTap, || Action::TakeTool(Tool::Place))}
             {deed(Label::ThingCopy, || Action::Copy)}
             {deed(Label::ThingMirror, || Action::Turn(Turn::Mirror))}

@@ -54,6 +54,7 @@ pub enum Label {
     PictureOpen,
     PictureScale,
     PictureTooLarge,
+    NoPicture,
     DrawDone,
     DrawLength,
     DrawLengthHint,
@@ -70,6 +71,7 @@ pub enum Label {
     ThingTurn,
     ThingRemove,
     PlaceByTap,
+    SelectMore,
     WallLength,
     WallThickness,
     WallOutside,
@@ -236,6 +238,7 @@ pub enum Label {
     KeyBend,
     KeyNextThing,
     KeyPreviousThing,
+    KeyKeepThings,
     KeyAll,
     KeyLength,
     KeyDrawRun,
@@ -296,6 +299,8 @@ pub enum Refusal {
     NoWallHere,
     /// What was drawn has no size.
     TooSmall,
+    /// An opening would reach past the end of its wall.
+    OpeningPastWall,
     /// The dryer and the run cannot be removed.
     DryerAndRunStay,
     /// Nothing that is selected can be copied.
