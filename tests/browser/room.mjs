@@ -11,8 +11,10 @@ export class Room extends Sheet {
   place(x, y) {
     return this.canvas.evaluate((canvas, [x, y]) => {
       const on = () => new DOMPoint(x * 0.0254, y * 0.0254).matrixTransform(canvas.querySelector('g').getScreenCTM());
-      const [top, foot] = [innerHeight / 4, innerHeight * 0.9];
-      if (on().y < top || on().y > foot) scrollBy(0, on().y - innerHeight / 2);
+      const below = document.querySelector('.selected-sheet.open');
+      const covered = below && getComputedStyle(below).position === 'fixed' ? below.getBoundingClientRect().top : innerHeight;
+      const [top, foot] = [innerHeight * 0.2, covered * 0.9];
+      if (on().y < top || on().y > foot) scrollBy(0, on().y - (top + foot) / 2);
       return [on().x, on().y];
     }, [x, y]);
   }
