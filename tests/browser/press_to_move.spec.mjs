@@ -113,6 +113,7 @@ test('a length is typed while drawing, and a wrong one gets its message', async 
   await expect(field).toBeFocused();
   await expect(page.locator('#draw-length-note')).toContainText('“x” was not understood. Write it like');
   await expect(field).toHaveAttribute('aria-invalid', 'true');
+  await expect(page.locator('#draw-length-note')).toBeInViewport();
   await page.keyboard.press('Escape');
   await expect(field).toHaveValue('');
   expect(await room.file()).toBe(file);
