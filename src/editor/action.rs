@@ -74,6 +74,8 @@ pub enum Action {
         /// After, or before.
         forward: bool,
     },
+    /// Keep what is selected while `SelectNextThing` goes on: the next thing joins it.
+    KeepThings,
     /// Select everything.
     SelectAll,
     /// Remove the selected corner or things.

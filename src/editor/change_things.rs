@@ -1,14 +1,14 @@
 //! Changes of what stands about the run. Each gives the changed plan or a refusal.
 
 use super::change::{Changed, SHORTEST_LEG, alter, checked};
-use super::snap::{along, as_exact_as, exact, on_grid};
+use super::change_openings::openings_held;
+use super::snap::{along, as_exact_as, exact};
 use super::{NewThing, Pen};
 use crate::plan::{
-    Level, Obstacle, ObstacleKind, Opening, OpeningKind, Picture, Plan, Point, ThingId, Wall, Zone,
-    ZoneKind,
+    Level, Obstacle, ObstacleKind, Opening, Picture, Plan, Point, ThingId, Wall, Zone, ZoneKind,
 };
 use crate::report::words::Refusal;
-use crate::units::{Length, Temperature, UnitSystem};
+use crate::units::{Length, Temperature};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -19,7 +19,7 @@ const INSIDE_THICKNESS: Length = Length::from_inches(4.5);
 /// A side of a drawn thing is at least this.
 const LEAST_SIDE: Length = Length::from_inches(1.0);
 /// Ends of walls that are closer than this, m, meet.
-const MEETING: Length = Length::from_metres(1e-6);
+pub(super) const MEETING: Length = Length::from_metres(1e-6);
 /// A copy lies this far to the right and down of its original, m.
 const COPY_ASIDE: f64 = 0.3048;
 
@@ -43,49 +43,6 @@ pub(super) fn add_wall(plan: &Plan, from: Point, to: Point, outside: bool) -> Ad
     };
     let plan = alter(plan, |plan| plan.walls.push(wall))?;
     Ok((plan, ThingId::Wall(id)))
-}
-
-/// Puts an opening of a common width into the nearest wall within `reach` of `at`, m, on the grid of
-/// `grid_reach`.
-pub(super) fn add_opening(
-    plan: &Plan,
-    kind: OpeningKind,
-    at: Point,
-    (reach, grid_reach): (f64, f64),
-    units: UnitSystem,
-) -> Added {
-    // Common practice, no source.
-    let width = match kind {
-        OpeningKind::Window => Length::from_inches(36.0),
-        OpeningKind::Door => Length::from_inches(32.0),
-        OpeningKind::AirIntake => Length::from_inches(8.0),
-    };
-    let near = |wall: &Wall| {
-        let (direction, from_start, length) = along(wall, at)?;
-        let foot = wall.from().toward(
-            direction,
-            Length::from_metres(from_start.clamp(0.0, length)),
-        );
-        Some((foot.distance(at).metres(), from_start, length))
-    };
-    let walls = plan.walls.iter();
-    let nearest = walls
-        .filter_map(|wall| near(wall).map(|place| (wall, place)))
-        .filter(|(_, (distance, ..))| *distance <= reach)
-        .min_by(|a, b| a.1.0.total_cmp(&b.1.0));
-    let (wall, (_, from_start, length)) = nearest.ok_or(Refusal::NoWallHere)?;
-    let width = width.metres().min(length);
-    let offset = on_grid(from_start - width / 2.0, units, grid_reach).clamp(0.0, length - width);
-    let id = free_id("o", plan.openings.iter().map(|opening| &opening.id));
-    let opening = Opening {
-        id: id.clone(),
-        wall: wall.id.clone(),
-        kind,
-        offset: Length::from_metres(exact(offset)),
-        width: Length::from_metres(exact(width)),
-    };
-    let plan = alter(plan, |plan| plan.openings.push(opening))?;
-    Ok((plan, ThingId::Opening(id)))
 }
 
 pub(super) fn add_obstacle(plan: &Plan, kind: ObstacleKind, from: Point, to: Point) -> Added {
@@ -145,7 +102,7 @@ fn sides(from: Point, to: Point) -> Result<(Point, Length, Length), Refusal> {
 }
 
 /// The first of `w1`, `w2` and so on that is not taken.
-fn free_id<'a>(letter: &str, taken: impl Iterator<Item = &'a Arc<str>>) -> Arc<str> {
+pub(super) fn free_id<'a>(letter: &str, taken: impl Iterator<Item = &'a Arc<str>>) -> Arc<str> {
     let taken: BTreeSet<&str> = taken.map(|id| &**id).collect();
     (1..=taken.len() + 1)
         .map(|number| format!("{letter}{number}"))
@@ -191,6 +148,7 @@ pub(super) fn set(plan: &Plan, new: NewThing) -> Changed {
         *old.ok_or(Refusal::NoSuchElement)? = new;
         Ok(())
     }
+    let before = plan;
     let mut plan = plan.clone();
     match new {
         NewThing::Wall(wall) => put(&mut plan.walls, wall, |a, b| a.id == b.id)?,
@@ -199,7 +157,7 @@ pub(super) fn set(plan: &Plan, new: NewThing) -> Changed {
         NewThing::Zone(zone) => put(&mut plan.zones, zone, |a, b| a.id == b.id)?,
         NewThing::Dryer(dryer) => plan.dryer = dryer,
     }
-    checked(plan)
+    checked(openings_held(before, plan)?)
 }
 
 /// Moves a wall's end, and the ends of other walls that meet it there.
@@ -218,7 +176,7 @@ pub(super) fn move_wall_end(plan: &Plan, wall: &ThingId, start: bool, to: Point)
         return Err(Refusal::TooSmall);
     }
     let meets = |point: Point| point.distance(from) < MEETING;
-    alter(plan, |plan| {
+    let changed = alter(plan, |plan| {
         for wall in &mut plan.walls {
             if meets(wall.from()) {
                 (wall.from_x_m, wall.from_y_m) = (to.x, to.y);
@@ -227,7 +185,8 @@ pub(super) fn move_wall_end(plan: &Plan, wall: &ThingId, start: bool, to: Point)
                 (wall.to_x_m, wall.to_y_m) = (to.x, to.y);
             }
         }
-    })
+    })?;
+    openings_held(plan, changed)
 }
 
 /// Moves a corner of what is rectangular; the picture keeps its shape.

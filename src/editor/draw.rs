@@ -1,8 +1,9 @@
 //! Drawing: points that are set one after the other, by a drag, by two taps or by keys.
 
 use super::change::{self, SHORTEST_LEG};
+use super::change_openings::add_opening;
 use super::snap::{self, Settled, exact};
-use super::update::commit;
+use super::update::{commit, name_of_move};
 use super::{Effect, Pen, State, Tool, change_things as things};
 use crate::plan::{ElementId, Heading, NodeId, Part, Point, ThingId};
 use crate::report::words::{ActionName, Refusal};
@@ -11,6 +12,8 @@ use std::sync::Arc;
 
 /// A press that a tool can find a wall from, at least, m: a fingertip on a small drawing.
 const LEAST_WALL_REACH: f64 = 0.3;
+/// A fingertip is as large as so many times what a line catches from.
+const FINGERTIP: f64 = 2.75;
 
 /// Takes `tool` in hand and lays down what was being drawn.
 pub(super) fn take_tool(state: &mut State, tool: Tool) {
@@ -73,8 +76,6 @@ pub(super) fn press(state: &mut State, at: Point, reach: f64) -> Vec<Effect> {
 
 /// A run that is pressed at its end is drawn on from there.
 fn go_on_from_the_end(state: &mut State, at: Point, reach: f64) {
-    /// The end is as large as a fingertip: so many times what a line catches from.
-    const FINGERTIP: f64 = 2.75;
     let end = state.plan.run.points.last().map(|point| point.position);
     if let (Some(pen), Some(end)) = (&mut state.pen, end)
         && pen.fresh
@@ -177,8 +178,8 @@ fn put(state: &mut State, at: Point, reach: f64) -> Vec<Effect> {
         Tool::Pick => Vec::new(),
         Tool::Place => place(state, at, reach),
         Tool::Opening(kind) => {
-            let reaches = (reach.max(LEAST_WALL_REACH), reach);
-            match things::add_opening(&state.plan, kind, at, reaches, state.units) {
+            let reaches = ((reach * FINGERTIP).max(LEAST_WALL_REACH), reach);
+            match add_opening(&state.plan, kind, at, reaches, state.units) {
                 Ok((plan, thing)) => finish_thing(state, plan, thing),
                 Err(refusal) => vec![Effect::Refuse(refusal)],
             }
@@ -281,15 +282,19 @@ fn end_run(state: &mut State) {
 /// Puts what is selected where the press was.
 fn place(state: &mut State, at: Point, reach: f64) -> Vec<Effect> {
     take_tool(state, Tool::Pick);
+    let plan = Arc::clone(&state.plan);
+    if let Some(node) = state.selection.as_ref().map(|id| id.node.clone()) {
+        // As a drag that ends here would.
+        let beside = change::neighbours(&plan, &node);
+        let catch = snap::catch(&plan, Tool::Run, beside, at);
+        let settled = snap::snap(at, &catch, reach, state.units);
+        let name = name_of_move(&plan, &node);
+        return commit(state, name, change::move_corner(&plan, &node, settled.at));
+    }
     let at = Point::new(
         snap::on_grid(at.x, state.units, reach),
         snap::on_grid(at.y, state.units, reach),
     );
-    let plan = Arc::clone(&state.plan);
-    if let Some(node) = state.selection.as_ref().map(|id| id.node.clone()) {
-        let changed = change::move_corner(&plan, &node, at);
-        return commit(state, ActionName::MoveCorner, changed);
-    }
     let middle = things::middle(&plan, &state.things);
     let Some(middle) = middle else {
         return Vec::new();

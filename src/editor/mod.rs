@@ -4,6 +4,7 @@
 
 mod action;
 mod change;
+mod change_openings;
 mod change_things;
 mod drag;
 mod draw;

@@ -16,6 +16,8 @@ pub struct State {
     pub selection: Option<ElementId>,
     /// The selected things about the run; empty where an element is selected.
     pub things: BTreeSet<ThingId>,
+    /// What stays selected while the keys step on; of no account where it is not selected any more.
+    pub kept: BTreeSet<ThingId>,
     /// The tool in hand.
     pub tool: Tool,
     /// What is being drawn.
@@ -43,6 +45,7 @@ impl State {
             plan: Arc::new(plan),
             selection: None,
             things: BTreeSet::new(),
+            kept: BTreeSet::new(),
             tool: Tool::default(),
             pen: None,
             guides: Vec::new(),

@@ -2,7 +2,7 @@
 
 use super::change::{self, Changed};
 use super::{Action, Effect, State, Tool, Turn, change_things as things, drag, draw, turn};
-use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath};
+use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath, ThingId};
 use crate::report::words::{ActionName, Refusal};
 use crate::units::Length;
 use std::sync::Arc;
@@ -46,6 +46,7 @@ pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
         }
         Action::SelectThing { thing, adds } => drag::select_thing(state, thing, adds),
         Action::SelectNextThing { forward } => select_next_thing(state, forward),
+        Action::KeepThings => state.kept.clone_from(&state.things),
         Action::SelectAll => {
             state.selection = None;
             state.things = state.plan.things().into_iter().collect();
@@ -225,11 +226,7 @@ fn nudge(state: &mut State, right: Length, down: Length) -> Vec<Effect> {
         return Vec::new();
     };
     let to = Point::new(at.x + right.metres(), at.y + down.metres());
-    let name = if is_last(&state.plan, &node) {
-        ActionName::MoveTermination
-    } else {
-        ActionName::MoveCorner
-    };
+    let name = name_of_move(&state.plan, &node);
     let changed = change::move_corner(&state.plan, &node, to);
     commit(state, name, changed)
 }
@@ -249,18 +246,31 @@ fn remove(state: &mut State) -> Vec<Effect> {
     }
 }
 
-/// Steps through the things about the run, round at the ends.
+/// Steps through the things about the run, round at the ends; those that are kept stay selected.
 fn select_next_thing(state: &mut State, forward: bool) {
-    let things = state.plan.things();
-    let at = things.iter().position(|id| state.things.contains(id));
+    let all = state.plan.things();
+    let mut kept = core::mem::take(&mut state.kept);
+    kept.retain(|id| state.things.contains(id));
+    let selected = |id: &ThingId| state.things.contains(id);
+    let stands = |id: &ThingId| selected(id) && !kept.contains(id);
+    // From the thing that was stepped to last, or beyond what is kept.
+    let at = all.iter().position(stands).or_else(|| {
+        if forward {
+            all.iter().rposition(selected)
+        } else {
+            all.iter().position(selected)
+        }
+    });
     let next = match (at, forward) {
         (None, true) => 0,
-        (None, false) => things.len() - 1,
-        (Some(at), true) => (at + 1) % things.len(),
-        (Some(at), false) => (at + things.len() - 1) % things.len(),
+        (None, false) => all.len() - 1,
+        (Some(at), true) => (at + 1) % all.len(),
+        (Some(at), false) => (at + all.len() - 1) % all.len(),
     };
-    if let Some(thing) = things.into_iter().nth(next) {
+    if let Some(thing) = all.into_iter().nth(next) {
         state.select_thing(thing);
+        state.things.extend(kept.iter().cloned());
+        state.kept = kept;
     }
 }
 
@@ -300,6 +310,15 @@ pub(super) fn middle_of_leg(plan: &Plan, node: &NodeId) -> Option<Point> {
         NodeId::Point(id) => plan.run.index_of(id).map(|index| {
             change::corner_before(plan, index).halfway(plan.run.points[index].position)
         }),
+    }
+}
+
+/// What moving a corner is called.
+pub(super) fn name_of_move(plan: &Plan, node: &NodeId) -> ActionName {
+    if is_last(plan, node) {
+        ActionName::MoveTermination
+    } else {
+        ActionName::MoveCorner
     }
 }
 

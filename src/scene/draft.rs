@@ -58,7 +58,8 @@ pub fn draft_marks(draft: Option<&Draft>, guides: &[Guide]) -> Vec<Mark> {
         ));
         let text = Shape::Text {
             at: guide.from.halfway(guide.to),
-            aside: guide.from.heading_to(guide.to).map(Heading::right),
+            // The drawn length stands on the other side.
+            aside: guide.to.heading_to(guide.from).map(Heading::right),
             text: Text::Snap(guide.snap),
         };
         marks.push(mark(

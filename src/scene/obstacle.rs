@@ -2,7 +2,7 @@
 
 use super::room::{line, mark, rectangle};
 use super::{Mark, Role, Shape, Text};
-use crate::plan::{Axis, Level, Obstacle, ObstacleKind, Point, ThingId};
+use crate::plan::{Axis, Heading, Level, Obstacle, ObstacleKind, Point, ThingId};
 use crate::units::Length;
 
 pub(super) fn draw(obstacle: &Obstacle, marks: &mut Vec<Mark>) {
@@ -71,10 +71,18 @@ pub(super) fn draw(obstacle: &Obstacle, marks: &mut Vec<Mark>) {
     } else {
         Text::Name(obstacle.name.clone())
     };
-    let name = Shape::Text {
-        at: middle,
-        aside: None,
-        text,
+    // What a run may cross is named at its foot, clear of the run's lengths and of a zone's name.
+    let is_crossed = match obstacle.kind {
+        ObstacleKind::Framing { .. } => true,
+        ObstacleKind::Beam => obstacle.depth > obstacle.width,
+        _ => false,
     };
+    let foot = Point::new(middle.x, corner.y + obstacle.depth.metres());
+    let (at, aside) = if is_crossed {
+        (foot, Some(Heading::UP))
+    } else {
+        (middle, None)
+    };
+    let name = Shape::Text { at, aside, text };
     add(":name", Role::Label, name);
 }

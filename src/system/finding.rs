@@ -1,6 +1,6 @@
 //! What is wrong or doubtful about a run, beside its figures.
 
-use crate::plan::{Clash, ElementId, NodeId};
+use crate::plan::{Clash, ElementId, NodeId, Part};
 use crate::units::{Airflow, Length};
 use serde::Serialize;
 
@@ -48,4 +48,19 @@ pub enum Finding {
     TransitionalFlow,
     /// The blower cannot move air through this run at all.
     NoAirflow,
+}
+
+impl Finding {
+    /// The element that it is about; none where it is about the whole run.
+    pub fn element(&self) -> Option<ElementId> {
+        match self {
+            Self::ElbowsOverlap { element, .. }
+            | Self::ElbowsClose { element, .. }
+            | Self::OutsideSource { element }
+            | Self::JointLeaks { element, .. } => Some(element.clone()),
+            Self::NoRoom(clash) => Some(clash.element.clone()),
+            Self::PointsCoincide { node } => Some(ElementId::new(node, Part::Elbow)),
+            Self::TransitionalFlow | Self::NoAirflow => None,
+        }
+    }
 }

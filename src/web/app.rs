@@ -11,10 +11,11 @@ use super::keys_help::KeysHelp;
 use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
+use super::remarks::Remarks;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::spoken::Spoken;
-use super::store::{Store, label_text};
+use super::store::{Diameter, Store, label_text};
 use super::totals::{DominantSentence, Totals};
 use crate::plan::Energy;
 use crate::report::words::{Caution, Label, Message};
@@ -39,7 +40,9 @@ fn show(opening: Opening) {
 
 #[component]
 fn App(opening: Opening) -> impl IntoView {
-    provide_context(Store::new(opening));
+    let store = Store::new(opening);
+    provide_context(Diameter::of(&store));
+    provide_context(store);
     view! {
         <Header/>
         <KeepNotice/>
@@ -84,28 +87,6 @@ fn Trouble() -> impl IntoView {
                 </p>
             </Show>
         </div>
-    }
-}
-
-/// What the analysis says beside its figures.
-#[component]
-fn Remarks() -> impl IntoView {
-    let store = expect_context::<Store>();
-    let remarks = move || {
-        store.steady.with(|results| {
-            let findings = results.figures.findings.iter();
-            findings
-                .map(|finding| store.say(Message::Finding(finding)))
-                .collect::<Vec<_>>()
-        })
-    };
-    view! {
-        <Show when=move || !remarks().is_empty()>
-            <section class="panel" aria-labelledby="remarks-title">
-                <h2 id="remarks-title">{label_text(Label::Findings)}</h2>
-                <ul>{move || remarks().into_iter().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
-            </section>
-        </Show>
     }
 }
 

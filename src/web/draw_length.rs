@@ -198,6 +198,9 @@ fn TypedLength(element: ElementId) -> impl IntoView {
         }
         "Escape" => {
             event.prevent_default();
+            if wrong.get_untracked() {
+                store.trouble.set(String::new());
+            }
             close();
         }
         _ => {}

@@ -83,6 +83,7 @@ fn action(store: Store, key: &str, shift: bool, command: bool) -> Option<Action>
         ("n" | "N", _) => Some(Action::SelectNeighbour { forward: true }),
         ("p" | "P", _) => Some(Action::SelectNeighbour { forward: false }),
         ("t" | "T", _) => Some(Action::SelectNextThing { forward: !shift }),
+        ("x" | "X", _) => Some(Action::KeepThings),
         ("b" | "B", false) => selected_leg(store).map(|leg| Action::InsertBend { leg, at: None }),
         ("c" | "C", false) => Some(Action::Copy),
         ("m" | "M", false) => Some(Action::Turn(Turn::Mirror)),

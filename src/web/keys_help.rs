@@ -18,6 +18,7 @@ const ON_DRAWING: &[Row] = &[
     (&["Shift+ArrowLeft", "Shift+ArrowRight"], Label::KeyMoveFar),
     (&["T"], Label::KeyNextThing),
     (&["Shift+T"], Label::KeyPreviousThing),
+    (&["X"], Label::KeyKeepThings),
     (&["Ctrl+A"], Label::KeyAll),
     (&["L"], Label::KeyLength),
     (&["B"], Label::KeyBend),

@@ -2,7 +2,7 @@
 
 use super::drawing::role_class;
 use super::pointer::PressedLength;
-use super::store::Store;
+use super::store::{Diameter, Store};
 use crate::editor::View;
 use crate::plan::{ElementId, Part, Point, ThingId};
 use crate::report::words::Message;
@@ -179,6 +179,7 @@ pub(super) fn ScreenMark(
 ) -> impl IntoView {
     let store = expect_context::<Store>();
     let view = view.unwrap_or(store.view);
+    let Diameter(diameter) = expect_context();
     let first = mark.get_untracked();
     let element = first.element.clone();
     let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
@@ -216,7 +217,7 @@ pub(super) fn ScreenMark(
                 _ => return String::new(),
             };
             let view = view.get();
-            let half = store.diameter.get().metres() / 2.0 / view.metres_per_pixel;
+            let half = diameter.get().metres() / 2.0 / view.metres_per_pixel;
             let reach = (half + ASIDE * scale()).max(LEAST_ASIDE * scale());
             let (x, y) = view.place(at);
             let (right, down) =

@@ -32,6 +32,7 @@ mod panic_report;
 mod picture;
 mod pointer;
 mod pressure_panel;
+mod remarks;
 mod scale_bar_view;
 mod selected_panel;
 mod selected_sheet;

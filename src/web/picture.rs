@@ -42,11 +42,15 @@ fn chosen(store: Store, input: &HtmlInputElement) {
     if let Some(file) = input.files().and_then(|list| list.get(0)) {
         spawn_local(async move {
             match read(store, &file).await {
-                Some(picture) => {
+                Ok(picture) => {
                     store.act(Action::SetPicture(Some(Box::new(picture))));
                     store.act(Action::ShowAll);
                 }
-                None => store.trouble.set(label_text(Label::PictureTooLarge)),
+                Err(why) => store.trouble.set(format!(
+                    "{} {}",
+                    label_text(why),
+                    label_text(Label::PlanKept)
+                )),
             }
         });
     }
@@ -54,32 +58,24 @@ fn chosen(store: Store, input: &HtmlInputElement) {
     input.set_value("");
 }
 
-async fn read(store: Store, file: &File) -> Option<Picture> {
+/// The picture in a file, or what to say where there is none.
+async fn read(store: Store, file: &File) -> Result<Picture, Label> {
     let coding = match file.type_().as_str() {
         "image/png" => PictureCoding::Png,
         "image/jpeg" => PictureCoding::Jpeg,
         "image/webp" => PictureCoding::Webp,
-        _ => return None,
+        _ => return Err(Label::NoPicture),
     };
     if file.size() > LARGEST {
-        return None;
+        return Err(Label::PictureTooLarge);
     }
-    let buffer = JsFuture::from(file.array_buffer()).await.ok()?;
-    let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
+    let buffer = JsFuture::from(file.array_buffer()).await;
+    let bytes = js_sys::Uint8Array::new(&buffer.map_err(|_| Label::NoPicture)?).to_vec();
     let data = STANDARD.encode(&bytes);
-    // The browser says how large it is; what it cannot show is no picture.
-    let image = HtmlImageElement::new().ok()?;
-    image.set_src(&format!("data:{};base64,{data}", coding.media_type()));
-    JsFuture::from(image.decode()).await.ok()?;
-    let (width, height) = (
-        f64::from(image.natural_width()),
-        f64::from(image.natural_height()),
-    );
-    if width < 1.0 || height < 1.0 {
-        return None;
-    }
+    let source = format!("data:{};base64,{data}", coding.media_type());
+    let (width, height) = size(&source).await.ok_or(Label::NoPicture)?;
     let corner = store.plan.with_untracked(|plan| Bounds::of(plan).least);
-    Some(Picture {
+    Ok(Picture {
         coding,
         data_base64: data.into(),
         x_m: corner.x,
@@ -87,4 +83,13 @@ async fn read(store: Store, file: &File) -> Option<Picture> {
         width: FIRST_WIDTH,
         depth: FIRST_WIDTH * (height / width),
     })
+}
+
+/// How large the browser finds a picture, px; what it cannot show is no picture.
+async fn size(source: &str) -> Option<(f64, f64)> {
+    let image = HtmlImageElement::new().ok()?;
+    image.set_src(source);
+    JsFuture::from(image.decode()).await.ok()?;
+    let (width, height) = (image.natural_width(), image.natural_height());
+    (width > 0 && height > 0).then(|| (f64::from(width), f64::from(height)))
 }

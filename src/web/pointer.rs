@@ -85,7 +85,7 @@ impl Pointer {
             self.store.act(Action::Cancel);
             return;
         }
-        let draws = self.store.with_state_now(|state| state.tool.has_pen());
+        let draws = self.store.with_state_now(|state| state.tool != Tool::Pick);
         let reach = match (draws, event.pointer_type().as_str()) {
             // What is drawn settles where the move before showed it.
             (true, _) => SNAP_REACH,
@@ -93,7 +93,7 @@ impl Pointer {
             (false, _) => REACH_TOUCH,
         };
         let (at, reach) = self.on_plan(place, reach);
-        let adds = event.shift_key();
+        let adds = event.shift_key() || self.store.adds.get_untracked();
         self.store.act(Action::Press { at, reach, adds });
         // A length is typed where it stands, unless the press holds something to drag.
         let length = self.pressed.0.try_update_value(Option::take).flatten();

@@ -3,6 +3,7 @@
 use super::field::{ChoiceField, LengthField};
 use super::leg_fields::LegFields;
 use super::own_value::OwnValue;
+use super::remarks::RemarksOn;
 use super::store::{Store, label_text};
 use super::termination_fields::TerminationFields;
 use super::thing_fields::ThingPanel;
@@ -83,6 +84,7 @@ fn Chosen(choices: Vec<Choice>, id: ElementId) -> impl IntoView {
         .collect_view();
     view! {
         <Grounds id=id.clone()/>
+        <RemarksOn element=id.clone()/>
         <div class="fields">{fields}</div>
         {moves.then(|| view! { <MoveByPress/> })}
         <Methods id=id.clone()/>

@@ -6,6 +6,7 @@ use super::store::{Store, label_text};
 use crate::editor::{Action, Tool};
 use crate::report::words::Label;
 use leptos::prelude::*;
+use std::collections::BTreeSet;
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, FocusEvent, HtmlElement, SvgElement};
@@ -31,7 +32,8 @@ pub(super) fn SelectedSheet() -> impl IntoView {
     let pressed = Memo::new(move |_| store.with_state(|state| state.gesture.is_some()));
     Effect::new(move |_| {
         // Followed for every new selection, but not while a press may still become a drag.
-        if store.selection.get().is_some() && open.get() && !pressed.get() {
+        let selected = store.selection.get().is_some() || !store.things.with(BTreeSet::is_empty);
+        if selected && open.get() && !pressed.get() {
             // By the next frame the sheet stands in its full height and the marks are lit.
             request_animation_frame(move || {
                 if let Some(sheet) = sheet.get_untracked().filter(|_| is_sheet()) {

@@ -46,6 +46,17 @@ impl<T> core::ops::Deref for Version<T> {
     }
 }
 
+/// The run's nominal diameter, from which the drawing's texts keep clear.
+#[derive(Clone, Copy)]
+pub(super) struct Diameter(pub Memo<Length>);
+
+impl Diameter {
+    pub fn of(store: &Store) -> Self {
+        let plan = store.plan;
+        Self(Memo::new(move |_| plan.with(|plan| plan.run.diameter)))
+    }
+}
+
 /// What a component needs; small enough to be copied about.
 #[derive(Clone, Copy)]
 pub(super) struct Store {
@@ -58,8 +69,6 @@ pub(super) struct Store {
     pub steady: Steady,
     /// The drawing's window on the plan.
     pub view: Memo<View>,
-    /// The run's nominal diameter.
-    pub diameter: Memo<Length>,
     /// The units shown.
     pub units: Memo<UnitSystem>,
     /// The selected element.
@@ -74,6 +83,8 @@ pub(super) struct Store {
     pub hovered: RwSignal<Option<ElementId>>,
     /// The newest bands.
     pub banded: ReadSignal<Option<Banded>, LocalStorage>,
+    /// Whether a press on a thing adds it to what is selected, as with Shift held.
+    pub adds: RwSignal<bool>,
     /// What is read aloud.
     pub announcement: RwSignal<String>,
     /// What went wrong last; empty for nothing.
@@ -94,7 +105,6 @@ impl Store {
         let plan = Memo::new(move |_| state.with(|state| Version(Arc::clone(&state.plan))));
         let results = Memo::new(move |_| Version(Arc::new(work_out(plan.get().0))));
         let view = Memo::new(move |_| state.with(|state| state.view));
-        let diameter = Memo::new(move |_| plan.with(|plan| plan.run.diameter));
         let units = Memo::new(move |_| state.with(|state| state.units));
         let selection = Memo::new(move |_| state.with(|state| state.selection.clone()));
         let things = Memo::new(move |_| state.with(|state| state.things.clone()));
@@ -115,13 +125,13 @@ impl Store {
             results,
             steady,
             view,
-            diameter,
             units,
             selection,
             things,
             tool,
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
+            adds: RwSignal::new(false),
             banded,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),

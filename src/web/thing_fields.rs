@@ -12,7 +12,6 @@ use crate::plan::{
 use crate::report::words::{Label, Message};
 use crate::units::{Length, Temperature, UnitSystem};
 use leptos::prelude::*;
-use std::collections::BTreeSet;
 
 const LEVELS: [(&str, Label, Level); 3] = [
     ("crawl_space", Label::LevelCrawlSpace, Level::CrawlSpace),
@@ -35,12 +34,18 @@ pub(super) fn ThingPanel() -> impl IntoView {
                 .flatten()
         })
     });
-    let name = move || match one.get() {
-        Some(id) => store.plan.with(|plan| {
-            plan.thing(&id)
-                .map_or_else(String::new, |thing| store.say(Message::Thing(&thing)))
-        }),
-        None => store.say(Message::ThingsSelected(store.things.with(BTreeSet::len))),
+    // By the things alone: beside `one`, which follows them too, a change of their number only
+    // would go unseen.
+    let name = move || {
+        store
+            .things
+            .with(|things| match (things.first(), things.len()) {
+                (Some(id), 1) => store.plan.with(|plan| {
+                    plan.thing(id)
+                        .map_or_else(String::new, |thing| store.say(Message::Thing(&thing)))
+                }),
+                (_, count) => store.say(Message::ThingsSelected(count)),
+            })
     };
     view! {
         <p class="selected-name">{name}</p>
@@ -58,8 +63,17 @@ fn Deeds() -> impl IntoView {
             <button type="button" on:click=move |_| store.act(action())>{label_text(label)}</button>
         }
     };
+    on_cleanup(move || store.adds.set(false));
     view! {
         <div class="deeds">
+            <button
+                type="button"
+                class="toggle"
+                aria-pressed=move || store.adds.get().to_string()
+                on:click=move |_| store.adds.update(|adds| *adds = !*adds)
+            >
+                {label_text(Label::SelectMore)}
+            </button>
             {deed(Label::PlaceByTap, || Action::TakeTool(Tool::Place))}
             {deed(Label::ThingCopy, || Action::Copy)}
             {deed(Label::ThingMirror, || Action::Turn(Turn::Mirror))}

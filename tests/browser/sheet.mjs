@@ -20,7 +20,7 @@ export class Sheet {
   }
 
   static async open(page, site) {
-    const sheet = new Sheet(page);
+    const sheet = new this(page);
     await open(page, site);
     await sheet.banded();
     return sheet;

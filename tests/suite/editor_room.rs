@@ -190,6 +190,7 @@ pub fn at_the_room() -> impl Strategy<Value = Step> {
         1 => any::<bool>()
             .prop_map(|forward| Step::Plain(Action::SelectNextThing { forward })),
         1 => Just(Step::Plain(Action::SelectAll)),
+        1 => Just(Step::Plain(Action::KeepThings)),
         2 => Just(Step::Plain(Action::Remove)),
         2 => Just(Step::Plain(Action::Copy)),
         2 => turn.prop_map(Action::Turn).prop_map(Step::Plain),

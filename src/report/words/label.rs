@@ -54,6 +54,7 @@ pub enum Label {
     PictureOpen,
     PictureScale,
     PictureTooLarge,
+    NoPicture,
     DrawDone,
     DrawLength,
     DrawLengthHint,
@@ -70,6 +71,7 @@ pub enum Label {
     ThingTurn,
     ThingRemove,
     PlaceByTap,
+    SelectMore,
     WallLength,
     WallThickness,
     WallOutside,
@@ -241,6 +243,7 @@ pub enum Label {
     KeyBend,
     KeyNextThing,
     KeyPreviousThing,
+    KeyKeepThings,
     KeyAll,
     KeyLength,
     KeyDrawRun,
@@ -301,6 +304,8 @@ pub enum Refusal {
     NoWallHere,
     /// What was drawn has no size.
     TooSmall,
+    /// An opening would reach past the end of its wall.
+    OpeningPastWall,
     /// The dryer and the run cannot be removed.
     DryerAndRunStay,
     /// Nothing that is selected can be copied.

@@ -24,7 +24,7 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::Drawing => "Drawing",
         Label::DrawingKeys => {
             "With the drawing focused: N and P select the next and previous element of the run, T the \
-             next wall or other thing, arrow keys move what is selected (with Shift by a larger \
+             next wall or other thing (X keeps it while T goes on), arrow keys move what is selected (with Shift by a larger \
              step), L types a length, B makes a bend on a selected leg, Delete removes, C copies, M \
              mirrors, Q turns by a quarter. R draws the run, W an outside wall, I an inside wall, G \
              a window, D a door, A an air intake, O an obstacle, Z a zone: arrow keys move the \
@@ -58,7 +58,10 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::PictureOpen => "Picture to trace",
         Label::PictureScale => "Scale the picture",
         Label::PictureTooLarge => {
-            "The picture is larger than 1.5 MB or is no PNG, JPEG or WebP. Save it smaller and open it again."
+            "The picture is larger than 1.5 MB. Save it smaller and open it again."
+        }
+        Label::NoPicture => {
+            "The file is no picture that can be shown here. Save it as PNG, JPEG or WebP and open that."
         }
         Label::DrawDone => "Done",
         Label::DrawLength => "Length from the last point",
@@ -80,6 +83,7 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ThingTurn => "Quarter turn",
         Label::ThingRemove => "Remove",
         Label::PlaceByTap => "Move by pressing",
+        Label::SelectMore => "Select more",
         Label::WallLength => "Wall length",
         Label::WallThickness => "Thickness",
         Label::WallOutside => "Outdoors is on its other side",
@@ -300,6 +304,7 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::KeyMoveFar => "The same by a foot, or ten centimetres",
         Label::KeyNextThing => "Select the next wall, opening, obstacle, zone or the dryer",
         Label::KeyPreviousThing => "Select the one before",
+        Label::KeyKeepThings => "Keep what is selected: T adds the next thing to it",
         Label::KeyAll => "Select everything",
         Label::KeyLength => "Type the selected leg's or riser's length",
         Label::KeyDrawRun => "Draw the run from the outlet",

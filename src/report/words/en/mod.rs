@@ -19,7 +19,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
         Message::ActionName(name) => action_name(name).to_owned(),
-        Message::Refusal(why) => refusal(why),
+        Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),
         Message::Element(kind) => element(*kind).to_owned(),
         Message::ElementSize(kind) => element_size(units, *kind),

@@ -2,9 +2,9 @@
 
 use crate::plan::{Field, FileError, ValueError};
 use crate::report::words::Refusal;
-use crate::units::{LengthTextError, UnitSystem};
+use crate::units::{Length, LengthTextError, Temperature, UnitSystem};
 
-pub(super) fn refusal(refusal: &Refusal) -> String {
+pub(super) fn refusal(units: UnitSystem, refusal: &Refusal) -> String {
     match refusal {
         Refusal::TerminationStays => {
             "The run has to end somewhere: move the termination instead of removing it.".to_owned()
@@ -21,12 +21,77 @@ pub(super) fn refusal(refusal: &Refusal) -> String {
         Refusal::TooSmall => {
             "That has no size. Draw from one corner to the opposite one.".to_owned()
         }
+        Refusal::OpeningPastWall => {
+            "The opening would reach past the end of its wall. Move it along, or make it narrower."
+                .to_owned()
+        }
         Refusal::DryerAndRunStay => {
             "The dryer and its run cannot be removed. Start blank for a new plan.".to_owned()
         }
         Refusal::NothingToCopy => "Select walls, obstacles or zones to copy.".to_owned(),
-        Refusal::Value(error) => value(error),
+        Refusal::Value(error) => typed_value(units, error),
     }
+}
+
+/// A value that was typed or drawn: in the units in which it was, and not by its place in the file.
+fn typed_value(units: UnitSystem, error: &ValueError) -> String {
+    let ValueError::OutOfRange {
+        path,
+        value: found,
+        field,
+    } = error
+    else {
+        return value(error);
+    };
+    let name = path.rsplit('.').next().unwrap_or_default();
+    let shown = |value: f64| match name.rsplit('_').next() {
+        Some("m") => units.length(Length::from_metres(value)).to_string(),
+        Some("degc") => units
+            .temperature(Temperature::from_celsius(value))
+            .to_string(),
+        Some("deg") => format!("{value}°"),
+        _ => value.to_string(),
+    };
+    let what = match name {
+        "x_m" | "y_m" | "from_x_m" | "from_y_m" | "to_x_m" | "to_y_m" => "A place on the sheet",
+        "width_m" => "The width",
+        "depth_m" => "The depth",
+        "thickness_m" => "The thickness",
+        "offset_m" => "The distance from the wall's start",
+        "spacing_m" => "The spacing",
+        "ceiling_height_m" | "outlet_height_m" => "The height",
+        "temperature_degc" | "outdoor_temperature_degc" => "The temperature",
+        "turned_deg" => "The turn",
+        "rise_m" => "The rise",
+        "radius_m" => "The radius",
+        "diameter_m" => "The diameter",
+        "altitude_m" => "The altitude",
+        _ => return value(error),
+    };
+    // What is offered must not be refused for its rounding.
+    let inward = |value: f64, round: fn(f64) -> f64| match (units, name.ends_with("_m")) {
+        (UnitSystem::UsCustomary, true) => to_sixteenths(value, round),
+        _ => value,
+    };
+    let least = shown(inward(field.least, f64::ceil));
+    let greatest = shown(inward(field.greatest, f64::floor));
+    let found = shown(*found);
+    format!("{what} would be {found}; it can be from {least} to {greatest}.")
+}
+
+/// Metres to a sixteenth of an inch, up or down.
+fn to_sixteenths(metres: f64, round: fn(f64) -> f64) -> f64 {
+    const SIXTEENTH: f64 = 0.0254 / 16.0;
+    /// What is a sixteenth but for the last digit stays.
+    const DUST: f64 = 1e-6;
+    let count = metres / SIXTEENTH;
+    let whole = count.round();
+    let rounded = if (count - whole).abs() < DUST {
+        whole
+    } else {
+        round(count)
+    };
+    rounded * SIXTEENTH
 }
 
 fn value(error: &ValueError) -> String {
