@@ -27,9 +27,13 @@ impl View {
     /// The closest and the widest view, metres a pixel.
     const LEAST: f64 = 0.0002;
     const GREATEST: f64 = 0.2;
-    /// Room left about a plan that is shown whole, px: for texts beside it, less in a small window.
+    /// Room left above and below a plan that is shown whole, px, and the share of the window that it
+    /// never passes.
     const MARGIN: f64 = 52.0;
     const MARGIN_SHARE: f64 = 0.1;
+    /// Room left beside it, px: for the room's size where the window is wide.
+    const NARROW_SIDE: f64 = 32.0;
+    const WIDE_SIDE: f64 = 84.0;
 
     /// The plan's point under a place on the screen, px from the drawing's top left.
     pub fn point_at(&self, x: f64, y: f64) -> Point {
@@ -87,8 +91,9 @@ impl View {
     /// Shows all of `bounds`.
     fn show(&mut self, bounds: &Bounds) {
         let (width, height) = bounds.size();
-        let margin = Self::MARGIN.min(self.size.0.min(self.size.1) * Self::MARGIN_SHARE);
-        let across = (self.size.0 - 2.0 * margin).max(40.0);
+        let margin = Self::MARGIN.min(self.size.1 * Self::MARGIN_SHARE);
+        let side = ((self.size.0 - 200.0) / 5.0).clamp(Self::NARROW_SIDE, Self::WIDE_SIDE);
+        let across = (self.size.0 - 2.0 * side).max(40.0);
         let down = (self.size.1 - 2.0 * margin).max(40.0);
         self.metres_per_pixel = (width / across)
             .max(height / down)
