@@ -1,6 +1,15 @@
 //! Air pressure by altitude.
 
+use crate::source::{Source, Standing};
 use crate::units::{Length, Pressure};
+
+/// Of the pressure by altitude.
+pub static ALTITUDE_SOURCE: Source = Source {
+    title: "ISO 2533, Standard Atmosphere",
+    edition: "1975",
+    locator: "pressure in the troposphere",
+    standing: Standing::Published,
+};
 
 /// Pressure of the standard atmosphere at `altitude` above sea level:
 /// p = 101325 (1 - 2.25577e-5 z)^5.2559, z in m.

@@ -7,6 +7,7 @@ mod moist;
 mod saturation;
 mod viscosity;
 
-pub use altitude::pressure_at_altitude;
-pub use moist::MoistAir;
-pub use saturation::{dew_point, saturation_pressure};
+pub use altitude::{ALTITUDE_SOURCE, pressure_at_altitude};
+pub use moist::{DENSITY_SOURCE, MoistAir};
+pub use saturation::{SATURATION_SOURCE, dew_point, saturation_pressure};
+pub use viscosity::VISCOSITY_SOURCE;

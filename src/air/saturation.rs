@@ -1,7 +1,16 @@
 //! Saturation pressure of water, over ice and over liquid, and its inverse.
 
 use crate::numeric::root;
+use crate::source::{Source, Standing};
 use crate::units::{ICE_POINT_KELVINS, Pressure, Temperature};
+
+/// Of the saturation pressure.
+pub static SATURATION_SOURCE: Source = Source {
+    title: "R. W. Hyland and A. Wexler, ASHRAE Transactions 89 (2A); ASHRAE Handbook, Fundamentals",
+    edition: "1983",
+    locator: "pp. 500-519; Fundamentals, ch. 1, eqs. 5 and 6",
+    standing: Standing::Published,
+};
 
 /// Over ice: ln p = a/T + b + c T + d T² + e T³ + f T⁴ + g ln T.
 /// Hyland & Wexler 1983, as in ASHRAE Handbook, Fundamentals, ch. 1, eq. 5.

@@ -1,6 +1,14 @@
 //! The Darcy friction factor of a round duct.
 
-use crate::source::{Ranged, Reach};
+use crate::source::{Ranged, Reach, Source, Standing};
+
+/// Of the friction factor.
+pub static FRICTION_SOURCE: Source = Source {
+    title: "C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Engrs 11",
+    edition: "1939",
+    locator: "pp. 133-156; the laminar bound from Rennels & Hudson, Pipe Flow, 2012, ch. 4",
+    standing: Standing::Published,
+};
 
 /// Below this Reynolds number flow in a duct stays laminar.
 /// Source: Rennels & Hudson, Pipe Flow, 2012, ch. 4 (the customary lower bound, as in `fluids`).

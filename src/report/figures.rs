@@ -3,7 +3,7 @@
 use crate::plan::{BendMethod, ElementId, Plan, RuleSetId};
 use crate::rules::{CodeLength, DeductionNote, Doubt, Verdict, code_length};
 use crate::source::{Coefficient, Reach};
-use crate::system::{Assessment, ElementKind, Finding, assess};
+use crate::system::{Assessment, Blower, ElementKind, Finding, assess};
 use crate::units::{Airflow, Density, Length, Pressure, Velocity, Viscosity};
 use serde::Serialize;
 
@@ -54,6 +54,11 @@ pub struct Totals {
     pub reynolds: f64,
     /// Darcy friction factor of the duct.
     pub friction_factor: f64,
+    /// Inside diameter at the dryer's outlet.
+    #[serde(rename = "diameter_m")]
+    pub diameter: Length,
+    /// The blower, unless the airflow is stated.
+    pub blower: Option<Blower>,
     /// Of the exhaust.
     #[serde(rename = "density_kg_per_m3")]
     pub density: Density,
@@ -102,6 +107,14 @@ pub struct AirFigures {
     /// The straight rigid duct that would lose as much.
     #[serde(rename = "equivalent_length_m")]
     pub equivalent_length: Length,
+    /// Velocity pressure that its loss is on.
+    #[serde(rename = "velocity_pressure_pa")]
+    pub velocity_pressure: Pressure,
+    /// Darcy friction factor of its duct.
+    pub friction_factor: f64,
+    /// Hydraulic diameter of its duct.
+    #[serde(rename = "diameter_m")]
+    pub diameter: Length,
     /// What its loss rests on: K of a fitting, or a straight's roughness in m.
     pub coefficient: Coefficient,
     /// What of the airflow leaves the run by it, for a leak; negative where air is drawn in.
@@ -170,6 +183,8 @@ fn totals(assessment: &Assessment) -> Option<Totals> {
     let at = point.evaluation;
     let run = &assessment.run;
     Some(Totals {
+        diameter: assessment.run.diameter,
+        blower: point.blower,
         airflow: at.airflow,
         airflow_at_end: at.airflow_at_end,
         back_pressure: at.back_pressure,
@@ -201,6 +216,9 @@ fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {
             share: row.share,
             rank: row.rank,
             equivalent_length: row.equivalent_length,
+            velocity_pressure: row.state.velocity_pressure,
+            friction_factor: row.state.friction_factor,
+            diameter: Length::from_metres(row.element.bore.diameter),
             coefficient: row.coefficient,
             escaped: row.escaped,
             methods: row.methods.clone(),

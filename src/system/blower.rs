@@ -6,15 +6,18 @@ use crate::duct::tables::blower::STANDARD_DENSITY;
 use crate::plan::Input;
 use crate::source::Coefficient;
 use crate::units::{Airflow, Density, Pressure};
+use serde::Serialize;
 
 /// A blower by its static curve at the dryer's outlet: p = p0 (rho/1.2) (1 - (Q/Q0)^n).
 ///
 /// Source: the fan laws; the numbers of the default are an assumption (`duct::tables::blower`).
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Blower {
     /// Airflow Q0 at no back pressure.
+    #[serde(rename = "free_airflow_m3_per_s")]
     pub free_airflow: Airflow,
     /// Static rise p0 at no airflow and density 1.2 kg/m³.
+    #[serde(rename = "shut_off_pressure_pa")]
     pub shut_off_pressure: Pressure,
     /// Exponent n.
     pub exponent: f64,

@@ -17,6 +17,7 @@ mod ledger;
 mod operating_point;
 mod pressure_line;
 mod share;
+mod sources;
 
 pub use assessment::{Assessment, assess};
 pub use band::{
@@ -32,3 +33,4 @@ pub use ledger::{Ledger, LedgerRow};
 pub use operating_point::{OperatingPoint, OperatingPointError, operating_point};
 pub use pressure_line::{PressurePoint, pressure_line};
 pub use share::{LEAST_SHARE, Share};
+pub use sources::{SOURCES, Subject};

@@ -14,6 +14,7 @@ use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
+use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
 use super::store::{Diameter, Store, label_text};
 use super::totals::{DominantSentence, Totals};
@@ -59,6 +60,7 @@ fn App(opening: Opening) -> impl IntoView {
                 <SelectedSheet/>
                 <LedgerPanel/>
                 <SharesPanel/>
+                <SourcesPanel/>
             </div>
             <div class="sheet-site">
                 <CodePanel/>

@@ -37,6 +37,7 @@ mod scale_bar_view;
 mod selected_panel;
 mod selected_sheet;
 mod shares_panel;
+mod sources_panel;
 mod spoken;
 mod steady;
 mod store;

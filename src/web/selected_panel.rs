@@ -233,6 +233,7 @@ fn Grounds(id: ElementId) -> impl IntoView {
                 .map(|value| format!("{:.2}", value * scale));
             let source = coefficient.source;
             Some(view! {
+                <p class="formula">{store.say(Message::LossFormula(element))}</p>
                 <p>
                     {label_text(label)} ": " <strong>{likely} {unit}</strong>
                     " (" {low} "\u{2013}" {high} "), "

@@ -29,6 +29,7 @@ mod random_plan;
 mod monotone;
 mod parts;
 mod physics;
+mod sources;
 mod symmetry;
 
 mod clearance;

@@ -13,7 +13,7 @@ pub use idelchik::idelchik;
 pub use ito::ito;
 pub use law::{ElbowLaw, TightQuarters};
 pub use linear::LinearInFriction;
-pub use method::{Method, MethodLaw, side_by_side, spread_of_methods};
+pub use method::{IDELCHIK_SOURCE, ITO_SOURCE, Method, MethodLaw, side_by_side, spread_of_methods};
 pub use miller::Miller;
 pub use mitre::{mitre, mitre_reynolds_factor};
 pub use rennels::{RENNELS_SOURCE, rennels};

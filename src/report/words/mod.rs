@@ -7,10 +7,11 @@ mod label;
 pub use label::{ActionName, Caution, Label, Refusal};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, Thing};
+use crate::report::{ElementFigures, Totals};
 use crate::rules::{DeductionNote, Doubt, Verdict};
 use crate::scene::Text;
 use crate::source::{Coefficient, Reach, Standing};
-use crate::system::{ElementKind, Finding};
+use crate::system::{ElementKind, Finding, Subject};
 use crate::units::{Length, LengthTextError, UnitSystem};
 
 /// The languages that there are words for.
@@ -19,6 +20,19 @@ pub enum Language {
     /// American English.
     #[default]
     English,
+}
+
+/// A total whose formula can be shown.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TotalFormula {
+    /// Mean velocity.
+    Velocity,
+    /// Velocity pressure.
+    VelocityPressure,
+    /// Back pressure.
+    BackPressure,
+    /// Airflow.
+    Airflow,
 }
 
 /// A message key with its arguments.
@@ -66,6 +80,12 @@ pub enum Message<'a> {
     },
     /// A rule set by its name.
     RuleSet(RuleSetId),
+    /// How an element's loss comes about, with the numbers put in.
+    LossFormula(&'a ElementFigures),
+    /// How a total comes about, with the numbers put in.
+    TotalFormula(&'a Totals, TotalFormula),
+    /// What a source is for.
+    Subject(Subject),
     /// An uncertain input by its name.
     Input(Input),
     /// From where to where an uncertain input is believed to lie.

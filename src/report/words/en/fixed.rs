@@ -127,6 +127,11 @@ pub(super) fn label(key: Label) -> &'static str {
             "Figures are likely values with a band below: 8 of 10 combinations of the uncertain \
              inputs fall inside it. Hood and blower are assumptions; no open measurement was found."
         }
+        Label::FiguresFrom => "Where the figures come from",
+        Label::FiguresFromHint => {
+            "An element's own formula stands in its panel: select it on the drawing or in the ledger."
+        }
+        Label::AllSources => "All sources",
         Label::Shares => "What the bands hang on",
         Label::SharesMeaning => {
             "How much of a figure's spread (its variance) each uncertain input accounts for by itself, \

@@ -1,5 +1,6 @@
 //! American English.
 
+mod derivation;
 mod fixed;
 mod input_words;
 mod room;
@@ -39,6 +40,9 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             margin,
         } => code_length(units, length, limit, margin),
         Message::RuleSet(RuleSetId::Irc2021) => "IRC 2021, section M1502".to_owned(),
+        Message::LossFormula(element) => derivation::loss(units, element),
+        Message::TotalFormula(totals, which) => derivation::total(units, totals, which),
+        Message::Subject(subject) => derivation::subject(subject).to_owned(),
         Message::Input(input) => input_words::input(input).to_owned(),
         Message::InputRange { input, coefficient } => input_words::range(units, input, coefficient),
         Message::LeadingInput { input, share } => format!(

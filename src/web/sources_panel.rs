@@ -1,0 +1,64 @@
+//! Where the figures come from: each total as its formula with the numbers put in, and every source.
+
+use super::store::{Store, label_text};
+use crate::report::words::{Label, Message, TotalFormula};
+use crate::rules::IRC_2021_SOURCE;
+use crate::source::Source;
+use crate::system::SOURCES;
+use leptos::prelude::*;
+
+#[component]
+pub(super) fn SourcesPanel() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let formulas = [
+        (Label::Airflow, TotalFormula::Airflow),
+        (Label::Velocity, TotalFormula::Velocity),
+        (
+            Label::BalanceVelocityPressure,
+            TotalFormula::VelocityPressure,
+        ),
+        (Label::BackPressure, TotalFormula::BackPressure),
+    ];
+    let formulas = formulas
+        .map(|(label, which)| {
+            let formula = move || {
+                store.steady.with(|results| {
+                    let totals = results.figures.totals.as_ref();
+                    totals.map_or_else(
+                        || label_text(Label::NoAirflowFigure),
+                        |totals| store.say(Message::TotalFormula(totals, which)),
+                    )
+                })
+            };
+            view! {
+                <dt>{label_text(label)}</dt>
+                <dd class="formula">{formula}</dd>
+            }
+        })
+        .collect_view();
+    let physics = SOURCES
+        .iter()
+        .map(|(subject, source)| cite(store, store.say(Message::Subject(*subject)), source))
+        .collect_view();
+    view! {
+        <section class="panel sources" aria-labelledby="sources-title">
+            <h2 id="sources-title">{label_text(Label::FiguresFrom)}</h2>
+            <dl>{formulas}</dl>
+            <p class="fine">{label_text(Label::FiguresFromHint)}</p>
+            <details class="more">
+                <summary>{label_text(Label::AllSources)}</summary>
+                <dl>{physics} {cite(store, label_text(Label::CodeLength), &IRC_2021_SOURCE)}</dl>
+            </details>
+        </section>
+    }
+}
+
+fn cite(store: Store, subject: String, source: &'static Source) -> impl IntoView {
+    view! {
+        <dt>{subject}</dt>
+        <dd class="fine">
+            {source.title} ", " {source.edition} "; " {source.locator} ". "
+            <em>{store.say(Message::Standing(source.standing))}</em>
+        </dd>
+    }
+}
