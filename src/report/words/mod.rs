@@ -6,8 +6,8 @@ mod label;
 
 pub use label::{ActionName, Caution, Label, Refusal};
 
-use crate::plan::{BendMethod, FileError, Flow, RuleSetId, Thing};
-use crate::rules::{DeductionNote, Doubt, Verdict};
+use crate::plan::{BendMethod, FileError, Flow, RuleSetId, RuleTopic, Thing};
+use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
@@ -59,13 +59,39 @@ pub enum Message<'a> {
     CodeLength {
         /// Length and deductions.
         length: Length,
-        /// The limit.
-        limit: Length,
-        /// Limit less length.
-        margin: Length,
+        /// The limit; none where it was not typed.
+        limit: Option<Length>,
     },
     /// A rule set by its name.
     RuleSet(RuleSetId),
+    /// A rule by what it is about.
+    RuleTopic(RuleTopic),
+    /// What a rule asks for, in a sentence, with its figure of the chosen set.
+    RuleAsks(&'a RuleFinding),
+    /// What was measured against what, and by how much; empty where nothing was.
+    RuleMeasured(&'a RuleFinding),
+    /// What would settle a verdict that is open.
+    Deciding {
+        /// What decides.
+        deciding: &'a Deciding,
+        /// What the part in question is, where it is one.
+        element: Option<&'a ElementKind>,
+    },
+    /// Something that the trade does.
+    Practice(Practice),
+    /// Where code and air part over the whole run.
+    Disagreement {
+        /// Physical equivalent length of the run.
+        air: Length,
+        /// Its code length.
+        code: Length,
+        /// The element that they differ on most by a factor: what it is, its two lengths.
+        most: Option<(&'a ElementKind, Length, Length)>,
+        /// The costliest that the code does not count, and its physical equivalent length.
+        uncounted: Option<(&'a ElementKind, Length)>,
+    },
+    /// So many times as long.
+    Times(f64),
     /// What moves the air.
     Flow(&'a Flow),
     /// A source's standing.
