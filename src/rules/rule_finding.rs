@@ -138,6 +138,22 @@ pub enum Deciding {
     Airflow,
 }
 
+impl Deciding {
+    /// The element that decides, where it is one.
+    pub fn element(&self) -> Option<&ElementId> {
+        match self {
+            Self::Length { element, .. }
+            | Self::Elbows { element, .. }
+            | Self::ElbowDeduction { element, .. }
+            | Self::Part { element, .. }
+            | Self::RectangularDuct { element } => Some(element),
+            Self::MakerLength | Self::OpeningHeight { .. } | Self::Input { .. } | Self::Airflow => {
+                None
+            }
+        }
+    }
+}
+
 /// An input's name, also where a plan cannot set it and its file has no name for it.
 #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
 fn named<S: Serializer>(input: &Input, to: S) -> Result<S::Ok, S::Error> {

@@ -1,15 +1,17 @@
 //! All text that people read. The other rooms give message keys with typed arguments; here each
 //! language has one file with one exhaustive match, so a missing message does not compile.
 
+mod code_label;
 mod en;
 mod label;
 
+pub use code_label::CodeLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 
 use crate::plan::{BendMethod, FileError, Flow, RuleSetId, RuleTopic, Thing};
 use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
-use crate::source::{Reach, Standing};
+use crate::source::{Reach, Source, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Length, LengthTextError, UnitSystem};
 
@@ -26,6 +28,8 @@ pub enum Language {
 pub enum Message<'a> {
     /// A fixed text of the page.
     Label(Label),
+    /// A fixed text of the code check.
+    CodeLabel(CodeLabel),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.
@@ -92,6 +96,15 @@ pub enum Message<'a> {
     },
     /// So many times as long.
     Times(f64),
+    /// How many of the rules to be looked at on site were seen.
+    SeenOnSite {
+        /// So many.
+        seen: usize,
+        /// Of so many.
+        of: usize,
+    },
+    /// A source in one line.
+    Source(&'a Source),
     /// What moves the air.
     Flow(&'a Flow),
     /// A source's standing.

@@ -3,6 +3,7 @@
 use super::{element, element_size};
 use crate::plan::RuleSetId;
 use crate::rules::{DeductionNote, Doubt, Practice, Verdict};
+use crate::source::Source;
 use crate::system::ElementKind;
 use crate::units::{Length, UnitSystem};
 use std::fmt::Write;
@@ -164,4 +165,12 @@ pub(super) fn named(units: UnitSystem, kind: ElementKind) -> String {
     } else {
         format!("the {name} ({size})")
     }
+}
+
+pub(super) fn source(source: &Source) -> String {
+    let standing = super::standing(source.standing);
+    format!(
+        "{}, {}; {} ({standing}).",
+        source.title, source.edition, source.locator
+    )
 }

@@ -1,6 +1,7 @@
 //! American English.
 
 mod code;
+mod code_label;
 mod deciding;
 mod fixed;
 mod room;
@@ -19,6 +20,7 @@ use trouble::{file, length_text, refusal};
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
+        Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(why),
         Message::Caution(key) => caution(key).to_owned(),
@@ -48,6 +50,8 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             uncounted,
         } => code::disagreement(units, air, code, most, uncounted),
         Message::Times(factor) => code::times(factor),
+        Message::SeenOnSite { seen, of } => format!("{seen} of {of} seen"),
+        Message::Source(source) => code::source(source),
         Message::Flow(Flow::TypicalBlower {}) => label(Label::DriverTypicalBlower).to_owned(),
         Message::Flow(Flow::StatedAirflow { airflow }) => {
             format!("Stated airflow, {}", units.airflow(*airflow))
