@@ -15,8 +15,8 @@ pub static TYPED: Source = Source {
 
 /// Its two limits.
 pub(super) static CLAUSES: [Clause; 2] = [
-    clause(RuleTopic::MakerLength, "maker", &TYPED),
-    clause(RuleTopic::MakerBackPressure, "maker", &TYPED),
+    clause(RuleTopic::MakerLength, "instructions", &TYPED),
+    clause(RuleTopic::MakerBackPressure, "instructions", &TYPED),
 ];
 
 /// The set.

@@ -51,6 +51,19 @@ pub(super) fn CodeFindings() -> impl IntoView {
             of: of(true).count(),
         })
     };
+    let told = move || {
+        let count = |verdict: Verdict| {
+            store.results.with(|results| {
+                let findings = results.figures.code_check.findings.iter();
+                findings.filter(|it| it.verdict == verdict).count()
+            })
+        };
+        store.say(Message::FindingsCount {
+            meet: count(Verdict::Meets),
+            not: count(Verdict::DoesNotMeet),
+            open: count(Verdict::CannotTell),
+        })
+    };
     let not_covered = move || {
         store
             .results
@@ -58,7 +71,7 @@ pub(super) fn CodeFindings() -> impl IntoView {
     };
     view! {
         <details class="more">
-            <summary>{code_text(CodeLabel::FindingsHeading)}</summary>
+            <summary>{code_text(CodeLabel::FindingsHeading)} ": " <span data-testid="findings-count">{told}</span></summary>
             <ul class="rules">
                 <For each=move || of(false) key=Clone::clone children=move |key| view! { <Finding key/> }/>
             </ul>
@@ -167,10 +180,12 @@ pub(super) fn DecidingText(deciding: Memo<Option<Deciding>>) -> impl IntoView {
 #[component]
 fn Elements(finding: Memo<Option<RuleFinding>>) -> impl IntoView {
     let elements = Memo::new(move |_| {
+        // Where a rule is met nothing has to be looked for, but for the measure to an opening.
         finding.with(|finding| {
-            finding
+            let shown = finding
                 .as_ref()
-                .map_or_else(Vec::new, |it| it.elements.clone())
+                .filter(|it| it.verdict != Verdict::Meets || it.opening.is_some());
+            shown.map_or_else(Vec::new, |it| it.elements.clone())
         })
     });
     view! {

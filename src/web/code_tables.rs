@@ -180,7 +180,7 @@ fn Against(found: Disagreement, kinds: Vec<ElementKind>) -> impl IntoView {
                     <th scope="row">
                         <button
                             type="button"
-                            class="element-name"
+                            class="row-select"
                             on:click=move |_| store.act(Action::Select(Some(id.clone())))
                         >
                             {store.say(Message::Element(kind))}

@@ -103,6 +103,15 @@ pub enum Message<'a> {
         /// Of so many.
         of: usize,
     },
+    /// How many rules have each verdict.
+    FindingsCount {
+        /// Met.
+        meet: usize,
+        /// Not met.
+        not: usize,
+        /// Open.
+        open: usize,
+    },
     /// A source in one line.
     Source(&'a Source),
     /// What moves the air.

@@ -125,15 +125,14 @@ pub(super) fn disagreement(
         length(code)
     );
     if let Some((kind, air, code)) = most {
-        let factor = air / code;
-        let (factor, way) = if factor < 1.0 {
-            (1.0 / factor, "less")
+        let (factor, more, less) = if air < code {
+            (code / air, "the code", "air")
         } else {
-            (factor, "more")
+            (air / code, "air", "the code")
         };
         let _ = write!(
             text,
-            " They part most on {}: {} in air and {} in the code, {} {way} in air.",
+            " They part most on {}: {} in air and {} in the code, {} as much by {more} as by {less}.",
             named(units, *kind),
             length(air),
             length(code),
@@ -173,4 +172,14 @@ pub(super) fn source(source: &Source) -> String {
         "{}, {}; {} ({standing}).",
         source.title, source.edition, source.locator
     )
+}
+
+/// How many findings have each verdict, those with none of it left out.
+pub(super) fn findings_count(meet: usize, not: usize, open: usize) -> String {
+    let counts = [(meet, "met"), (not, "not met"), (open, "cannot be told")];
+    let told = counts.iter().filter(|(count, _)| *count > 0);
+    let told: Vec<String> = told
+        .map(|(count, word)| format!("{count} {word}"))
+        .collect();
+    told.join(", ")
 }

@@ -51,6 +51,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         } => code::disagreement(units, air, code, most, uncounted),
         Message::Times(factor) => code::times(factor),
         Message::SeenOnSite { seen, of } => format!("{seen} of {of} seen"),
+        Message::FindingsCount { meet, not, open } => code::findings_count(meet, not, open),
         Message::Source(source) => code::source(source),
         Message::Flow(Flow::TypicalBlower {}) => label(Label::DriverTypicalBlower).to_owned(),
         Message::Flow(Flow::StatedAirflow { airflow }) => {

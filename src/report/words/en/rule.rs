@@ -204,6 +204,20 @@ pub(super) fn measured(units: UnitSystem, finding: &RuleFinding) -> String {
     let (Some(found), false) = (finding.measured, finding.topic == RuleTopic::Supports) else {
         return String::new();
     };
+    let is_transition = matches!(
+        finding.topic,
+        RuleTopic::TransitionLength | RuleTopic::TransitionOnePiece
+    );
+    if is_transition && finding.elements.is_empty() {
+        return "No transition duct is drawn.".to_owned();
+    }
+    if let (Measure::Count(count), Some(asked)) = (found, finding.limit) {
+        let drawn = match count {
+            0 => "none".to_owned(),
+            count => count.to_string(),
+        };
+        return format!("As drawn: {drawn}. Allowed: {}.", limit(units, asked));
+    }
     let found = measure(units, found);
     let Some(limit) = finding.limit else {
         return format!("Measured {found}.");
