@@ -1,6 +1,7 @@
 //! The rule sets side by side, and code against air. The tables are there only while they are
 //! unfolded: nothing of them is written while something is dragged above them.
 
+use super::code_panel::set_code;
 use super::store::{Store, code_text, label_text};
 use super::totals::VerdictWord;
 use crate::editor::Action;
@@ -60,7 +61,7 @@ fn SideBySide() -> impl IntoView {
     };
     view! {
         <p class="fine">{code_text(CodeLabel::SideBySideHint)}</p>
-        <div class="table-scroll" tabindex="0" role="group" aria-label=code_text(CodeLabel::SideBySide)>
+        <div class="table-scroll">
             <table class="rule-sets">
                 <thead>
                     <tr>
@@ -107,12 +108,25 @@ fn Reading(reading: CodeFigures) -> impl IntoView {
         CodeLabel::PathLeftOut
     };
     let verdict = reading.verdict;
+    let choose = move |_| {
+        set_code(store, |code| {
+            code.rule_set = set;
+            code.path_through_fittings_counts = counts;
+        });
+    };
     view! {
-        <tr class:chosen=is_chosen aria-current=move || is_chosen().then_some("true")>
+        <tr class:chosen=is_chosen>
             <th scope="row">
-                {store.say(Message::RuleSet(set))}
-                {move || is_chosen().then(|| view! { <small>{code_text(CodeLabel::Chosen)}</small> })}
-                <small>{reading.section}</small>
+                <button
+                    type="button"
+                    class="row-select"
+                    aria-pressed=move || is_chosen().to_string()
+                    on:click=choose
+                >
+                    <span>{store.say(Message::RuleSet(set))}</span>
+                    {move || is_chosen().then(|| view! { <small>{code_text(CodeLabel::Chosen)}</small> })}
+                    <small>{reading.section}</small>
+                </button>
             </th>
             <td>{code_text(path)}</td>
             <td class="figure">{move || length(reading.measured)}</td>
@@ -197,7 +211,7 @@ fn Against(found: Disagreement, kinds: Vec<ElementKind>) -> impl IntoView {
     view! {
         <p class="fine">{code_text(CodeLabel::CodeAgainstAirHint)}</p>
         <p data-testid="disagreement">{sentence}</p>
-        <div class="table-scroll" tabindex="0" role="group" aria-label=code_text(CodeLabel::CodeAgainstAir)>
+        <div class="table-scroll">
             <table>
                 <thead>
                     <tr>

@@ -13,7 +13,7 @@ pub(super) fn code_label(key: CodeLabel) -> &'static str {
         CodeLabel::SourceHeading => "Where this was read",
         CodeLabel::SideBySide => "Rule sets side by side",
         CodeLabel::SideBySideHint => {
-            "The length of this run as each set counts it, with the path through elbows and without. The chosen reading is marked."
+            "The length of this run as each set counts it, with the path through elbows and without. The chosen reading is marked; press another to choose it."
         }
         CodeLabel::ColumnRuleSet => "Rule set",
         CodeLabel::ColumnPath => "Path through elbows",
