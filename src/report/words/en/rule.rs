@@ -251,8 +251,8 @@ fn signed(units: UnitSystem, margin: Measure, is_floor: bool) -> String {
 fn measure(units: UnitSystem, measure: Measure) -> String {
     match measure {
         Measure::Length(length) => units.length(length).to_string(),
-        Measure::Size(size) if size < Length::from_inches(0.05) => match units {
-            UnitSystem::UsCustomary => format!("{:.4} in", size.inches()),
+        Measure::Size(size) if size < Length::from_inches(0.5) => match units {
+            UnitSystem::UsCustomary => format!("{} in", (size.inches() * 1e4).round() / 1e4),
             UnitSystem::Si => format!("{:.1} mm", size.metres() * 1000.0),
         },
         Measure::Size(size) => small(units, size),
