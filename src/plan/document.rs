@@ -1,7 +1,7 @@
-//! The document but for its run and its room: site, air, code and dryer. Field names in the file
+//! The document but for its run, its room and its code: site, air and dryer. Field names in the file
 //! carry their unit.
 
-use super::{Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone};
+use super::{CodeChoice, Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone};
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
 use serde::{Deserialize, Serialize};
 
@@ -138,25 +138,6 @@ impl BendMethod {
     fn is_default(&self) -> bool {
         *self == Self::default()
     }
-}
-
-/// The rule set and how it is read.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct CodeChoice {
-    /// Which rules apply; the user picks, nothing is guessed from a place.
-    pub rule_set: RuleSetId,
-    /// Whether the path through a fitting counts as length beside its deduction.
-    pub path_through_fittings_counts: bool,
-}
-
-/// The rule sets that can be picked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum RuleSetId {
-    /// International Residential Code 2021.
-    #[serde(rename = "irc_2021")]
-    Irc2021,
 }
 
 /// The dryer on the floor.

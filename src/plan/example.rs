@@ -141,10 +141,7 @@ pub fn blank(title: String) -> Plan {
             relative_humidity: 0.3,
         },
         flow: Flow::TypicalBlower {},
-        code: CodeChoice {
-            rule_set: RuleSetId::Irc2021,
-            path_through_fittings_counts: true,
-        },
+        code: CodeChoice::of(RuleSetId::Irc2021),
         bend_method: BendMethod::default(),
         overrides: Vec::new(),
         walls: Vec::new(),

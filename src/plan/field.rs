@@ -67,6 +67,12 @@ impl Field {
     pub const SPACING: Self = Self::new(0.1, 3.0);
     /// A picture's Base64 text, characters.
     pub const PICTURE: Self = Self::new(4.0, 2_000_000.0);
+    /// A length that a dryer's maker allows, m.
+    pub const MAKER_LENGTH: Self = Self::new(0.3, 100.0);
+    /// What a dryer's maker takes off it for an elbow, m.
+    pub const MAKER_DEDUCTION: Self = Self::new(0.0, 30.0);
+    /// A back pressure that a dryer's maker allows, Pa: up to twice what any dryer's blower gives.
+    pub const MAKER_BACK_PRESSURE: Self = Self::new(1.0, 1000.0);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
 

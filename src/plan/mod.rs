@@ -4,6 +4,7 @@
 
 mod bounds;
 mod clearance;
+mod code;
 mod document;
 mod element;
 mod example;
@@ -12,6 +13,7 @@ mod file;
 mod path;
 mod point;
 mod room;
+mod rule_topic;
 mod run;
 mod thing;
 mod uncertain;
@@ -19,9 +21,8 @@ mod validate;
 
 pub use bounds::Bounds;
 pub use clearance::{Clash, ClashWith, clashes};
-pub use document::{
-    BendMethod, CodeChoice, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, RuleSetId, Site,
-};
+pub use code::{CodeChoice, MakerLimits, RuleSetId};
+pub use document::{BendMethod, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};
 pub use field::Field;
@@ -32,6 +33,7 @@ pub use room::{
     Axis, Level, Obstacle, ObstacleKind, Opening, OpeningKind, Picture, PictureCoding, Wall, Zone,
     ZoneKind,
 };
+pub use rule_topic::RuleTopic;
 pub use run::{
     ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Fitting, LegState, Riser, Run, RunPoint,
     Termination, TerminationKind,

@@ -47,6 +47,7 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     check.room(plan);
     check.run(plan);
     check.overrides(plan);
+    check.maker(plan);
     check.first.map_or(Ok(()), Err)
 }
 
@@ -348,6 +349,24 @@ impl Check {
                 ..Field::OVERRIDE
             };
             self.value(&format!("{path}.high"), set.high, above);
+        }
+    }
+
+    fn maker(&mut self, plan: &Plan) {
+        let maker = &plan.code.maker;
+        let lengths = [
+            ("length_m", maker.length, Field::MAKER_LENGTH),
+            ("deduction_45_m", maker.at_45, Field::MAKER_DEDUCTION),
+            ("deduction_90_m", maker.at_90, Field::MAKER_DEDUCTION),
+        ];
+        for (name, length, field) in lengths {
+            if let Some(length) = length {
+                self.value(&format!("code.maker.{name}"), length.metres(), field);
+            }
+        }
+        if let Some(pressure) = maker.back_pressure {
+            let path = "code.maker.back_pressure_pa";
+            self.value(path, pressure.pascals(), Field::MAKER_BACK_PRESSURE);
         }
     }
 

@@ -1,7 +1,8 @@
 //! Every figure of a plan, joined once: the page, the terminal tool and every file read it here.
 
-use crate::plan::{BendMethod, ElementId, Plan, RuleSetId};
-use crate::rules::{CodeLength, DeductionNote, Doubt, Verdict, code_length};
+use super::code_figures::{CheckFigures, CodeFigures};
+use crate::plan::{BendMethod, ElementId, Plan};
+use crate::rules::{CodeLength, DeductionNote, code_check};
 use crate::source::{Coefficient, Reach};
 use crate::system::{Assessment, Blower, ElementKind, Finding, assess};
 use crate::units::{Airflow, Density, Length, Pressure, Velocity, Viscosity};
@@ -16,6 +17,8 @@ pub struct Figures {
     pub elements: Vec<ElementFigures>,
     /// The code length.
     pub code: CodeFigures,
+    /// What every rule of the chosen set says, and the sets side by side.
+    pub code_check: CheckFigures,
     /// What is wrong or doubtful.
     pub findings: Vec<Finding>,
 }
@@ -58,6 +61,7 @@ pub struct Totals {
     #[serde(rename = "diameter_m")]
     pub diameter: Length,
     /// The blower, unless the airflow is stated.
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub blower: Option<Blower>,
     /// Of the exhaust.
     #[serde(rename = "density_kg_per_m3")]
@@ -124,55 +128,15 @@ pub struct AirFigures {
     pub methods: Vec<(BendMethod, Option<f64>)>,
 }
 
-/// The length that the code counts.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct CodeFigures {
-    /// The rule set.
-    pub rule_set: RuleSetId,
-    /// The section of the limit.
-    pub section: &'static str,
-    /// How the path through fittings was read.
-    pub path_through_fittings_counts: bool,
-    /// Length without deductions.
-    #[serde(rename = "measured_length_m")]
-    pub measured: Length,
-    /// Sum of deductions.
-    #[serde(rename = "deductions_m")]
-    pub deductions: Length,
-    /// Length and deductions, set against the limit.
-    #[serde(rename = "length_with_deductions_m")]
-    pub with_deductions: Length,
-    /// The limit.
-    #[serde(rename = "limit_m")]
-    pub limit: Length,
-    /// Limit less length.
-    #[serde(rename = "margin_m")]
-    pub margin: Length,
-    /// The verdict.
-    pub verdict: Verdict,
-    /// What keeps it open.
-    pub doubts: Vec<Doubt>,
-}
-
 /// The figures of `plan`, with the assessment that they came from.
 pub fn figures(plan: &Plan) -> (Figures, Assessment) {
     let assessment = assess(plan);
-    let code = code_length(plan, &assessment.run, &assessment.findings);
+    let check = code_check(plan, &assessment);
     let figures = Figures {
         totals: totals(&assessment),
-        elements: elements(&assessment, &code),
-        code: CodeFigures {
-            rule_set: code.rule_set,
-            section: code.section,
-            path_through_fittings_counts: code.path_through_fittings_counts,
-            measured: code.measured,
-            deductions: code.with_deductions - code.measured,
-            with_deductions: code.with_deductions,
-            limit: code.limit,
-            margin: code.margin,
-            verdict: code.verdict,
-            doubts: code.doubts,
-        },
+        elements: elements(&assessment, &check.length),
+        code: CodeFigures::of(&check.length),
+        code_check: CheckFigures::of(check),
         findings: assessment.findings.clone(),
     };
     (figures, assessment)

@@ -2,9 +2,11 @@
 //!
 //! Knows no physics: it receives results.
 
+mod code_figures;
 mod drawing;
 mod figures;
 pub mod words;
 
+pub use code_figures::{CheckFigures, CodeFigures};
 pub use drawing::drawing_svg;
-pub use figures::{AirFigures, CodeFigures, ElementFigures, Figures, Totals, figures};
+pub use figures::{AirFigures, ElementFigures, Figures, Totals, figures};

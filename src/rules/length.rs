@@ -1,14 +1,17 @@
 //! The length rule: measured length and deductions against the limit.
 
-use super::{Deduction, DeductionNote, Doubt, IRC_LENGTH_TABLE, Verdict, irc};
-use crate::plan::{ElbowKind, ElementId, Estimate, NodeId, Part, Plan, RuleSetId};
-use crate::system::{CompiledRun, ElementKind, Finding};
+use super::elbow_deduction::Deductor;
+use super::length_doubts::{Doubts, Uncertain};
+use super::run_length::{Counted, RunLength};
+use super::{Deciding, Deduction, Doubt, RuleSet, Verdict, rule_set};
+use crate::plan::{ElementId, MakerLimits, Plan, RuleSetId};
+use crate::system::{CompiledRun, Finding};
 use crate::units::Length;
 
 /// A length over the limit by less than this, m, keeps it: far below a sixteenth of an inch.
-const ROUNDING: f64 = 1e-9;
+pub(super) const ROUNDING: f64 = 1e-9;
 
-/// The length of a run as the chosen rule set counts it.
+/// The length of a run as a rule set counts it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CodeLength {
     /// The rule set.
@@ -21,16 +24,20 @@ pub struct CodeLength {
     pub measured: Length,
     /// Each elbow's deduction, in run order.
     pub deductions: Vec<(ElementId, Deduction)>,
+    /// What each element that is counted adds to the length, path and deduction, in run order.
+    pub counted: Vec<(ElementId, Length)>,
     /// Measured length and all deductions together: what is set against the limit.
     pub with_deductions: Length,
-    /// The limit.
-    pub limit: Length,
+    /// The limit; none where the dryer maker's was not typed.
+    pub limit: Option<Length>,
     /// Limit less length; negative when over.
-    pub margin: Length,
+    pub margin: Option<Length>,
     /// The verdict.
     pub verdict: Verdict,
     /// What keeps it open.
     pub doubts: Vec<Doubt>,
+    /// Where it is open: the input that decides, and what would settle it.
+    pub deciding: Option<Deciding>,
 }
 
 impl CodeLength {
@@ -40,144 +47,154 @@ impl CodeLength {
             .iter()
             .find_map(|(element, deduction)| (element == id).then_some(deduction))
     }
+
+    /// What the element called `id` adds to the length; none where it is not counted.
+    pub fn counted(&self, id: &ElementId) -> Option<Length> {
+        let mut counted = self.counted.iter();
+        counted.find_map(|(element, length)| (element == id).then_some(*length))
+    }
 }
 
-/// The code length of `plan`, whose compiled run and findings are given.
-///
-/// A doubt leaves the verdict open only where it could change it: a run that is over the limit with
-/// the least deductions does not meet it in any case.
+/// The code length of `plan` by its own rule set and reading; its compiled run and findings are given.
 pub fn code_length(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> CodeLength {
-    let counts = plan.code.path_through_fittings_counts;
-    let mut measured = Length::ZERO;
-    let mut span = (Length::ZERO, Length::ZERO);
-    let mut deductions = Vec::new();
-    let mut doubts = Vec::new();
-    let mut doubt = |doubt: Doubt| {
-        if !doubts.contains(&doubt) {
-            doubts.push(doubt);
-        }
-    };
-    for element in run.elements.iter().skip(transition_elements(run)) {
-        match element.kind {
-            ElementKind::Straight { length, duct } => {
-                measured += length;
-                if duct.is_flexible() {
-                    doubt(Doubt::FlexibleInRun);
+    let code = &plan.code;
+    RunLength::of(plan, run, findings).by(
+        rule_set(code.rule_set),
+        &code.maker,
+        code.path_through_fittings_counts,
+    )
+}
+
+impl RunLength {
+    /// The length by `set`, with the maker's values where it goes by them. `counts` is whether the
+    /// path through fittings is length too.
+    ///
+    /// A doubt leaves the verdict open only where it could change it: a run that is over the limit
+    /// with the least deductions does not meet it in any case.
+    pub fn by(&self, set: &RuleSet, maker: &MakerLimits, counts: bool) -> CodeLength {
+        let mut deductor = Deductor::new(set.elbows, maker);
+        let mut doubts = Doubts::of(self, set.elbows);
+        let (mut measured, mut deducted) = (Length::ZERO, Length::ZERO);
+        let (mut deductions, mut counted) = (Vec::new(), Vec::new());
+        for (id, item) in &self.counted {
+            let mut path = Length::ZERO;
+            let mut deduction = Length::ZERO;
+            match *item {
+                Counted::Straight { length, estimate } => {
+                    path = length;
+                    if let Some(estimate) = estimate {
+                        doubts.span(id, Uncertain::Length(length), estimate.less, estimate.more);
+                    }
                 }
-                if !irc::table_is_for(Length::from_metres(element.bore.diameter)) {
-                    doubt(Doubt::DiameterNotInTable);
+                Counted::Elbow {
+                    angle,
+                    elbow,
+                    radius,
+                    arc,
+                } => {
+                    if counts {
+                        path = arc;
+                    }
+                    let (span, notes, doubt) = deductor.elbow(elbow, angle, radius);
+                    // A span of its own comes from concealed elbows before it.
+                    doubts.span(
+                        id,
+                        Uncertain::Nothing,
+                        span.likely - span.least,
+                        span.most - span.likely,
+                    );
+                    doubts.add(doubt, id);
+                    deduction = span.likely;
+                    let length = span.likely;
+                    deductions.push((id.clone(), Deduction { length, notes }));
                 }
-                if let Some(estimate) = estimate(plan, &element.id) {
-                    span.0 += estimate.less;
-                    span.1 += estimate.more;
+                Counted::ConcealedElbows { least, most } => {
+                    let (span, doubt) = deductor.concealed(least, most);
+                    let uncertain = if least < most {
+                        Uncertain::Elbows
+                    } else {
+                        Uncertain::Nothing
+                    };
+                    doubts.span(
+                        id,
+                        uncertain,
+                        span.likely - span.least,
+                        span.most - span.likely,
+                    );
+                    doubts.add(doubt, id);
+                    deduction = span.likely;
+                    let length = span.likely;
+                    let notes = Vec::new();
+                    deductions.push((id.clone(), Deduction { length, notes }));
                 }
             }
-            ElementKind::Elbow {
+            measured += path;
+            deducted += deduction;
+            counted.push((id.clone(), path + deduction));
+        }
+        let with_deductions = measured + deducted;
+        let limit = match set.id {
+            RuleSetId::DryerMaker => maker.length,
+            _ => set.length_limit,
+        };
+        let (verdict, mut deciding) = doubts.settle(with_deductions, limit);
+        if let (Some(Deciding::Elbows { element, at_most }), Some(limit)) = (&mut deciding, limit) {
+            *at_most = self.most_elbows(element, limit, |run| run.total(set, maker, counts));
+        }
+        CodeLength {
+            rule_set: set.id,
+            section: set.length_clause().section,
+            path_through_fittings_counts: counts,
+            measured,
+            deductions,
+            counted,
+            with_deductions,
+            limit,
+            margin: limit.map(|limit| limit - with_deductions),
+            verdict,
+            doubts: doubts.kinds(),
+            deciding,
+        }
+    }
+
+    /// The length with the likely values alone.
+    fn total(&self, set: &RuleSet, maker: &MakerLimits, counts: bool) -> Length {
+        let mut deductor = Deductor::new(set.elbows, maker);
+        let lengths = self.counted.iter().map(|(_, item)| match *item {
+            Counted::Straight { length, .. } => length,
+            Counted::Elbow {
                 angle,
                 elbow,
                 radius,
+                arc,
             } => {
-                if counts {
-                    measured += element.developed_length;
-                }
-                let deduction = match plan.code.rule_set {
-                    RuleSetId::Irc2021 => irc::irc_deduction(elbow, angle, radius),
-                };
-                if deduction.notes.contains(&DeductionNote::AtLeast) {
-                    doubt(Doubt::RadiusBelowTable);
-                }
-                deductions.push((element.id.clone(), deduction));
+                let path = if counts { arc } else { Length::ZERO };
+                path + deductor.elbow(elbow, angle, radius).0.likely
             }
-            ElementKind::ConcealedElbows { least, most } => {
-                let right_angle = IRC_LENGTH_TABLE[0].at_90;
-                let likely = f64::midpoint(f64::from(least), f64::from(most));
-                span.0 += right_angle * (likely - f64::from(least));
-                span.1 += right_angle * (f64::from(most) - likely);
-                let length = right_angle * likely;
-                deductions.push((
-                    element.id.clone(),
-                    Deduction {
-                        length,
-                        notes: Vec::new(),
-                    },
-                ));
-            }
-            ElementKind::AreaChange { .. }
-            | ElementKind::Blockage { .. }
-            | ElementKind::Leak { .. }
-            | ElementKind::WallBox
-            | ElementKind::Termination { .. }
-            | ElementKind::MakeUpAir { .. } => {}
-        }
+            Counted::ConcealedElbows { least, most } => deductor.concealed(least, most).0.likely,
+        });
+        lengths.sum()
     }
-    if findings
-        .iter()
-        .any(|finding| matches!(finding, Finding::ElbowsOverlap { .. }))
-    {
-        doubt(Doubt::ElbowsOverlap);
-    }
-    let (section, limit) = match plan.code.rule_set {
-        RuleSetId::Irc2021 => ("M1502.4.6.1", irc::IRC_LENGTH_LIMIT),
-    };
-    let with_deductions = measured
-        + deductions
-            .iter()
-            .map(|(_, deduction)| deduction.length)
-            .sum();
-    let over = |length: Length| length.metres() > limit.metres() + ROUNDING;
-    let (least, most) = (with_deductions - span.0, with_deductions + span.1);
-    if over(least) != over(most) {
-        doubts.push(Doubt::EstimatedLength);
-    }
-    // What is only understated can make the length greater, never less.
-    let only_understated = doubts.iter().all(|doubt| *doubt == Doubt::RadiusBelowTable);
-    let verdict = match (over(least), doubts.is_empty()) {
-        (true, _) if only_understated => Verdict::DoesNotMeet,
-        (false, true) => Verdict::Meets,
-        _ => Verdict::CannotTell,
-    };
-    CodeLength {
-        rule_set: plan.code.rule_set,
-        section,
-        path_through_fittings_counts: counts,
-        measured,
-        deductions,
-        with_deductions,
-        limit,
-        margin: limit - with_deductions,
-        verdict,
-        doubts,
-    }
-}
 
-/// How many elements at the run's head are its transition duct, which the length leaves out: the
-/// flexible legs from the dryer's outlet on, and the bends made of them. A recessed wall box ends it.
-fn transition_elements(run: &CompiledRun) -> usize {
-    let mut transition = 0;
-    for (index, element) in run.elements.iter().enumerate() {
-        match element.kind {
-            ElementKind::Straight { duct, .. } if duct.is_flexible() => transition = index + 1,
-            ElementKind::Elbow {
-                elbow: ElbowKind::BentFlexible,
-                ..
-            } if index == transition => {
-                transition = index + 1;
-            }
-            ElementKind::Straight { .. }
-            | ElementKind::WallBox
-            | ElementKind::Termination { .. } => break,
-            _ => {}
-        }
+    /// The greatest number of elbows concealed at `element` with which `total` keeps `limit`; none where
+    /// not even the least keeps it.
+    fn most_elbows(
+        &self,
+        element: &ElementId,
+        limit: Length,
+        total: impl Fn(&Self) -> Length,
+    ) -> Option<u8> {
+        let mut run = self.clone();
+        let place = run.counted.iter().position(|(id, _)| id == element)?;
+        let Counted::ConcealedElbows { least, most } = run.counted[place].1 else {
+            return None;
+        };
+        (least..=most).rev().find(|count| {
+            run.counted[place].1 = Counted::ConcealedElbows {
+                least: *count,
+                most: *count,
+            };
+            total(&run).metres() <= limit.metres() + ROUNDING
+        })
     }
-    transition
-}
-
-fn estimate(plan: &Plan, id: &ElementId) -> Option<Estimate> {
-    let NodeId::Point(point) = &id.node else {
-        return None;
-    };
-    let index = plan.run.index_of(point)?;
-    (id.part == Part::Leg)
-        .then(|| plan.run.points[index].leg.estimate)
-        .flatten()
 }

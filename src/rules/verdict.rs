@@ -13,6 +13,8 @@ pub enum Verdict {
     DoesNotMeet,
     /// The rule's text or the plan leaves it open.
     CannotTell,
+    /// A drawing does not show it: somebody has to look.
+    CheckOnSite,
 }
 
 /// What keeps a verdict open.
@@ -29,6 +31,12 @@ pub enum Doubt {
     EstimatedLength,
     /// The length rests on elbows that overlap as drawn.
     ElbowsOverlap,
+    /// The rule set names no deduction for an elbow of this angle; it is counted as nothing.
+    AngleNotNamed,
+    /// The dryer maker's deduction for an elbow was not typed; it is counted as nothing.
+    MakerElbowNotTyped,
+    /// The dryer maker's length was not typed.
+    LimitNotTyped,
 }
 
 /// How an elbow was matched with the table.
@@ -43,6 +51,10 @@ pub enum DeductionNote {
     OverNinety,
     /// Its radius is under the table's least: at least this much.
     AtLeast,
+    /// It is one of the two that the limit has in it.
+    InTheLimit,
+    /// The set names nothing for it: at least nothing.
+    NotNamed,
 }
 
 /// What a fitting takes off the length that is allowed.

@@ -8,6 +8,7 @@ mod elevation;
 mod label_row;
 mod leg_marks;
 mod mark;
+mod measure;
 mod obstacle;
 mod ramp;
 mod room;
@@ -31,5 +32,6 @@ pub fn scene(plan: &Plan, ledger: Option<&Ledger>) -> Vec<Mark> {
     let mut marks = Vec::new();
     room::draw(plan, &mut marks);
     run::draw(plan, &path, ledger, &mut marks);
+    measure::draw(plan, &path, &mut marks);
     marks
 }

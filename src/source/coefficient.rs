@@ -8,12 +8,16 @@ use serde::Serialize;
 pub enum Standing {
     /// In a standard, handbook or paper that the locator points into.
     Published,
+    /// Published, but read in another text that reports it.
+    SecondHand,
     /// What the trade does, with no source that could be cited.
     CommonPractice,
     /// Chosen by this project for want of a figure.
     Assumption,
     /// Held to be published, but known from memory alone.
     Memory,
+    /// Typed by the user.
+    Typed,
 }
 
 /// One citation.

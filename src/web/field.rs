@@ -42,21 +42,82 @@ pub(super) fn NumberField(
     set: Callback<f64>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let parse = move |text: String| {
-        let plain = text.trim().replace('\u{2212}', "-").replacen(',', ".", 1);
-        match plain.parse::<f64>() {
-            Ok(number) if number.is_finite() => {
-                set.run(number);
-                None
-            }
-            _ => Some(store.say(Message::NotANumber { text: &text })),
+    let parse = move |text: String| match number(&text) {
+        Some(number) => {
+            set.run(number);
+            None
         }
+        None => Some(store.say(Message::NotANumber { text: &text })),
     };
     let labelled = move || match unit(store.units.get()) {
         "" => label_text(label),
         unit => format!("{} ({unit})", label_text(label)),
     };
     view! { <Field id label=Signal::derive(labelled) hint=hint.map(label_text) shown take=Callback::new(parse)/> }
+}
+
+/// A field for a length that may be unknown: empty for none.
+#[component]
+pub(super) fn MaybeLengthField(
+    id: &'static str,
+    label: Label,
+    hint: Label,
+    /// The length now, as it is shown; empty for none.
+    shown: Signal<String>,
+    /// Takes an understood length, or none.
+    set: Callback<Option<Length>>,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let parse = move |text: &str| {
+        if text.trim().is_empty() {
+            set.run(None);
+            return Ok(());
+        }
+        parse_length(text, store.units.get_untracked())
+            .map_err(|error| store.say(Message::LengthText(&error)))
+            .map(|length| set.run(Some(length)))
+    };
+    view! { <Field id label=label_text(label) hint=Some(label_text(hint)) shown take=Callback::new(move |text: String| parse(&text).err())/> }
+}
+
+/// A field for a plain number that may be unknown: empty for none.
+#[component]
+pub(super) fn MaybeNumberField(
+    id: &'static str,
+    label: Label,
+    hint: Label,
+    /// The number's unit in each system.
+    unit: fn(UnitSystem) -> &'static str,
+    /// The number now, as it is shown; empty for none.
+    shown: Signal<String>,
+    /// Takes a number, or none.
+    set: Callback<Option<f64>>,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let parse = move |text: String| {
+        if text.trim().is_empty() {
+            set.run(None);
+            return None;
+        }
+        match number(&text) {
+            Some(number) => {
+                set.run(Some(number));
+                None
+            }
+            None => Some(store.say(Message::NotANumber { text: &text })),
+        }
+    };
+    let labelled = move || format!("{} ({})", label_text(label), unit(store.units.get()));
+    view! { <Field id label=Signal::derive(labelled) hint=Some(label_text(hint)) shown take=Callback::new(parse)/> }
+}
+
+/// A number as people type it.
+fn number(text: &str) -> Option<f64> {
+    let plain = text.trim().replace('\u{2212}', "-").replacen(',', ".", 1);
+    plain
+        .parse::<f64>()
+        .ok()
+        .filter(|number| number.is_finite())
 }
 
 /// A field for a free text.

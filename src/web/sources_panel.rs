@@ -2,7 +2,7 @@
 
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message, TotalFormula};
-use crate::rules::IRC_2021_SOURCE;
+use crate::rules::rule_sources;
 use crate::source::Source;
 use crate::system::SOURCES;
 use leptos::prelude::*;
@@ -40,6 +40,16 @@ pub(super) fn SourcesPanel() -> impl IntoView {
         .iter()
         .map(|(subject, source)| cite(store, store.say(Message::Subject(*subject)), source))
         .collect_view();
+    let mut rules: Vec<&'static Source> = Vec::new();
+    for source in rule_sources() {
+        if !rules.contains(&source) {
+            rules.push(source);
+        }
+    }
+    let rules = rules
+        .into_iter()
+        .map(|source| view! { <dd class="fine">{store.say(Message::Source(source))}</dd> })
+        .collect_view();
     view! {
         <section class="panel sources" aria-labelledby="sources-title">
             <h2 id="sources-title">{label_text(Label::FiguresFrom)}</h2>
@@ -47,7 +57,7 @@ pub(super) fn SourcesPanel() -> impl IntoView {
             <p class="fine">{label_text(Label::FiguresFromHint)}</p>
             <details class="more">
                 <summary>{label_text(Label::AllSources)}</summary>
-                <dl>{physics} {cite(store, label_text(Label::CodeLength), &IRC_2021_SOURCE)}</dl>
+                <dl>{physics} <dt>{label_text(Label::CodeCheck)}</dt> {rules}</dl>
             </details>
         </section>
     }
@@ -57,8 +67,7 @@ fn cite(store: Store, subject: String, source: &'static Source) -> impl IntoView
     view! {
         <dt>{subject}</dt>
         <dd class="fine">
-            {source.title} ", " {source.edition} "; " {source.locator} ". "
-            <em>{store.say(Message::Standing(source.standing))}</em>
+            {store.say(Message::Source(source))}
         </dd>
     }
 }

@@ -5,7 +5,7 @@ use super::keep::{Keeper, Opening};
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
-use crate::report::words::{Label, Language, Message, say};
+use crate::report::words::{CodeLabel, Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::{Assessment, Band, Bands};
@@ -231,6 +231,15 @@ pub(super) fn label_text(label: Label) -> String {
         Language::English,
         UnitSystem::default(),
         Message::Label(label),
+    )
+}
+
+/// A fixed text of the code check.
+pub(super) fn code_text(label: CodeLabel) -> String {
+    say(
+        Language::English,
+        UnitSystem::default(),
+        Message::CodeLabel(label),
     )
 }
 

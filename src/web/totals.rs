@@ -73,7 +73,7 @@ fn CodeTotal() -> impl IntoView {
             (
                 units.length(code.with_deductions),
                 code.verdict,
-                units.length(code.limit).to_string(),
+                code.limit.map(|limit| units.length(limit).to_string()),
             )
         })
     };
@@ -100,6 +100,7 @@ pub(super) fn VerdictWord(verdict: Signal<Verdict>) -> impl IntoView {
         Verdict::Meets => "\u{25ab}",
         Verdict::DoesNotMeet => "\u{25b2}",
         Verdict::CannotTell => "\u{25c7}",
+        Verdict::CheckOnSite => "\u{25cb}",
     };
     view! {
         <span class="verdict">

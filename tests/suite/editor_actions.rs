@@ -5,9 +5,10 @@ use crate::random_plan::{elbow, with_blower, with_stated_airflow};
 use elbowroom::editor::{Action, State};
 use elbowroom::plan::{
     self, BendMethod, CodeChoice, ConcealedElbows, Duct, Elbow, ElbowKind, ElementId, Estimate,
-    Exhaust, Flow, Input, LegState, NodeId, Override, Part, Plan, Point, RuleSetId, Site,
-    Termination, TerminationKind,
+    Exhaust, Flow, Input, LegState, MakerLimits, NodeId, Override, Part, Plan, Point, RuleTopic,
+    Site, Termination, TerminationKind,
 };
+use elbowroom::rules::RULE_SETS;
 use elbowroom::units::{Airflow, Length, Pressure, Temperature, UnitSystem};
 use proptest::prelude::*;
 use std::ops::Range;
@@ -336,6 +337,36 @@ fn looking() -> impl Strategy<Value = Action> {
     ]
 }
 
+/// Any choice of code, with limits of a maker inside and outside what a plan holds.
+fn code_choice() -> impl Strategy<Value = CodeChoice> {
+    let sets = RULE_SETS.map(|set| set.id).to_vec();
+    let seen = prop::collection::btree_set(
+        prop::sample::select(vec![
+            RuleTopic::NoScreen,
+            RuleTopic::Joints,
+            RuleTopic::Label,
+        ]),
+        0..3,
+    );
+    let limit = || prop::option::of(length(-1.0..120.0));
+    let limits = (limit(), limit(), limit());
+    (prop::sample::select(sets), any::<bool>(), limits, seen).prop_map(
+        |(rule_set, path_through_fittings_counts, (length, at_45, at_90), seen_on_site)| {
+            CodeChoice {
+                rule_set,
+                path_through_fittings_counts,
+                maker: MakerLimits {
+                    length,
+                    at_45,
+                    at_90,
+                    back_pressure: length.map(|it| Pressure::from_pascals(it.metres() * 10.0)),
+                },
+                seen_on_site,
+            }
+        },
+    )
+}
+
 /// Any change of the plan in one step, undo and redo apart.
 pub fn edit() -> impl Strategy<Value = Step> {
     let bend = (node(), prop::option::of(point()));
@@ -345,10 +376,7 @@ pub fn edit() -> impl Strategy<Value = Step> {
         BendMethod::Ito,
         BendMethod::Idelchik,
     ]);
-    let code = any::<bool>().prop_map(|path_through_fittings_counts| CodeChoice {
-        rule_set: RuleSetId::Irc2021,
-        path_through_fittings_counts,
-    });
+    let code = code_choice();
     prop_oneof![
         3 => (length(-0.5..0.5), length(-0.5..0.5))
             .prop_map(|(right, down)| Action::Nudge { right, down }),

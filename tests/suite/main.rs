@@ -34,7 +34,9 @@ mod symmetry;
 
 mod clearance;
 
+mod code_findings;
 mod irc;
+mod rule_sets;
 
 mod keys;
 

@@ -180,6 +180,21 @@ pub fn wrong_kinds() -> Vec<Case> {
             field("code.rule_set"),
         ),
         (
+            "unknown limit of the maker",
+            with("/code/maker", json!({"width_m": 1})),
+            field("code.maker.width_m"),
+        ),
+        (
+            "maker's length a text",
+            with("/code/maker", json!({"length_m": "35 ft"})),
+            field("code.maker.length_m"),
+        ),
+        (
+            "unknown rule seen on site",
+            with("/code/seen_on_site", json!(["no_screen", "no_lint"])),
+            field("code.seen_on_site[1]"),
+        ),
+        (
             "unknown duct",
             with("/run/points/0/duct", json!("hose")),
             field("run.points[0].duct"),

@@ -81,6 +81,10 @@ pub fn fullest() -> Value {
     let mut document = document();
     document["site"]["house_pressure_pa"] = json!(-5.0);
     document["site"]["make_up_free_area_m2"] = json!(0.02);
+    document["code"]["maker"] = json!({
+        "length_m": 12.0, "deduction_45_m": 0.5, "deduction_90_m": 1.5, "back_pressure_pa": 150.0
+    });
+    document["code"]["seen_on_site"] = names_in_schema("/$defs/rule_topic").into_iter().collect();
     document["bend_method"] = json!("miller");
     // Each value of the first three can go from end to end of its field without leaving the order.
     let orders = [[0.5, 1e6, 1e6], [0.0, 0.5, 1e6], [0.0, 0.0, 0.5]];
@@ -128,6 +132,7 @@ pub fn full_documents() -> Vec<Value> {
     let mut changes = vec![("/flow", json!({"kind": "typical_blower"}))];
     for (pointer, in_schema) in [
         ("/bend_method", "/$defs/bend_method"),
+        ("/code/rule_set", "/$defs/code/properties/rule_set"),
         ("/dryer/energy", "/$defs/dryer/properties/energy"),
         ("/dryer/outlet_side", "/$defs/dryer/properties/outlet_side"),
         ("/openings/0/kind", "/$defs/opening/properties/kind"),

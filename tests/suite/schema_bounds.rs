@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 const LARGEST: usize = 4 << 20;
 
 /// Which field each number of the fullest plan is of; `*` stands for a place in a list.
-const FIELDS: [(&str, Field); 54] = [
+const FIELDS: [(&str, Field); 58] = [
     ("/site/altitude_m", Field::ALTITUDE),
     ("/site/outdoor_temperature_degc", Field::OUTDOOR_TEMPERATURE),
     ("/site/outdoor_relative_humidity", Field::HUMIDITY),
@@ -21,6 +21,10 @@ const FIELDS: [(&str, Field); 54] = [
     ("/exhaust/temperature_degc", Field::EXHAUST_TEMPERATURE),
     ("/exhaust/relative_humidity", Field::HUMIDITY),
     ("/flow/airflow_m3_per_s", Field::AIRFLOW),
+    ("/code/maker/length_m", Field::MAKER_LENGTH),
+    ("/code/maker/deduction_45_m", Field::MAKER_DEDUCTION),
+    ("/code/maker/deduction_90_m", Field::MAKER_DEDUCTION),
+    ("/code/maker/back_pressure_pa", Field::MAKER_BACK_PRESSURE),
     ("/overrides/0/low", Field::OVERRIDE),
     ("/overrides/1/likely", Field::OVERRIDE),
     ("/overrides/2/high", Field::OVERRIDE),

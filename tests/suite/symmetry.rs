@@ -4,7 +4,7 @@
 use crate::random_plan::{with_blower, with_stated_airflow};
 use crate::seeded;
 use elbowroom::plan::{self, Plan, Point};
-use elbowroom::rules::code_length;
+use elbowroom::rules::{code_length, opening_distances};
 use elbowroom::system::assess;
 use proptest::prelude::*;
 
@@ -101,8 +101,12 @@ fn figures(plan: &Plan) -> Vec<(String, f64)> {
         named("rise", assessment.run.rise.metres()),
         named("code: measured", code.measured.metres()),
         named("code: with deductions", code.with_deductions.metres()),
-        named("code: margin", code.margin.metres()),
+        named("code: margin", code.margin.unwrap().metres()),
     ];
+    for distance in opening_distances(plan, &plan::RunPath::of(plan)) {
+        let name = format!("from opening {}", distance.opening);
+        figures.push((name, distance.distance.metres()));
+    }
     for row in &ledger.rows {
         let id = &row.element.id;
         let mut add = |figure: &str, value: f64| figures.push((format!("{id}: {figure}"), value));

@@ -1,16 +1,18 @@
 //! All text that people read. The other rooms give message keys with typed arguments; here each
 //! language has one file with one exhaustive match, so a missing message does not compile.
 
+mod code_label;
 mod en;
 mod label;
 
+pub use code_label::CodeLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 
-use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, Thing};
+use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, RuleTopic, Thing};
 use crate::report::{ElementFigures, Totals};
-use crate::rules::{DeductionNote, Doubt, Verdict};
+use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
-use crate::source::{Coefficient, Reach, Standing};
+use crate::source::{Coefficient, Reach, Source, Standing};
 use crate::system::{ElementKind, Finding, Subject};
 use crate::units::{Length, LengthTextError, UnitSystem};
 
@@ -40,6 +42,8 @@ pub enum TotalFormula {
 pub enum Message<'a> {
     /// A fixed text of the page.
     Label(Label),
+    /// A fixed text of the code check.
+    CodeLabel(CodeLabel),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.
@@ -73,10 +77,8 @@ pub enum Message<'a> {
     CodeLength {
         /// Length and deductions.
         length: Length,
-        /// The limit.
-        limit: Length,
-        /// Limit less length.
-        margin: Length,
+        /// The limit; none where it was not typed.
+        limit: Option<Length>,
     },
     /// A rule set by its name.
     RuleSet(RuleSetId),
@@ -102,6 +104,52 @@ pub enum Message<'a> {
         /// Its share of the variance, 0..1.
         share: f64,
     },
+    /// A rule by what it is about.
+    RuleTopic(RuleTopic),
+    /// What a rule asks for, in a sentence, with its figure of the chosen set.
+    RuleAsks(&'a RuleFinding),
+    /// What was measured against what, and by how much; empty where nothing was.
+    RuleMeasured(&'a RuleFinding),
+    /// What would settle a verdict that is open.
+    Deciding {
+        /// What decides.
+        deciding: &'a Deciding,
+        /// What the part in question is, where it is one.
+        element: Option<&'a ElementKind>,
+    },
+    /// Something that the trade does.
+    Practice(Practice),
+    /// Where code and air part over the whole run.
+    Disagreement {
+        /// Physical equivalent length of the run.
+        air: Length,
+        /// Its code length.
+        code: Length,
+        /// The element that they differ on most by a factor: what it is, its two lengths.
+        most: Option<(&'a ElementKind, Length, Length)>,
+        /// The costliest that the code does not count, and its physical equivalent length.
+        uncounted: Option<(&'a ElementKind, Length)>,
+    },
+    /// So many times as long.
+    Times(f64),
+    /// How many of the rules to be looked at on site were seen.
+    SeenOnSite {
+        /// So many.
+        seen: usize,
+        /// Of so many.
+        of: usize,
+    },
+    /// How many rules have each verdict.
+    FindingsCount {
+        /// Met.
+        meet: usize,
+        /// Not met.
+        not: usize,
+        /// Open.
+        open: usize,
+    },
+    /// A source in one line.
+    Source(&'a Source),
     /// What moves the air.
     Flow(&'a Flow),
     /// A source's standing.

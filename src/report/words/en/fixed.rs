@@ -247,9 +247,15 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::MeasuredLength => "Measured length",
         Label::Deductions => "Deductions for elbows",
         Label::CodeSourceNote => {
-            "Table M1502.4.6.1; the rows for 8 in radius at 90° and for 10 in were read at second \
-             hand. The locally adopted code and the dryer maker's instructions decide."
+            "Editions newer than 2021 were not confirmed. Rows of the table for 8 in radius at 90° and for \
+             10 in were read at second hand. The locally adopted code, the dryer maker's instructions \
+             and licensed trades decide."
         }
+        Label::MakerLength => "Longest exhaust duct",
+        Label::MakerElbow45 => "Taken off for a 45° elbow",
+        Label::MakerElbow90 => "Taken off for a 90° elbow",
+        Label::MakerBackPressure => "Greatest back pressure at the outlet",
+        Label::MakerEmpty => "Empty while it is not known.",
         Label::Findings => "Remarks",
         Label::Cautions => "Cautions",
         Label::ScopeNote => {

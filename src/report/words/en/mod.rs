@@ -1,14 +1,17 @@
 //! American English.
 
+mod code;
+mod code_label;
+mod deciding;
 mod derivation;
 mod fixed;
 mod input_words;
 mod room;
+mod rule;
 mod trouble;
 
 use super::{Label, Message};
-use crate::plan::{BendMethod, Duct, ElbowKind, Flow, RuleSetId, TerminationKind};
-use crate::rules::{DeductionNote, Doubt, Verdict};
+use crate::plan::{BendMethod, Duct, ElbowKind, Flow, TerminationKind};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
@@ -19,6 +22,7 @@ use trouble::{file, length_text, refusal};
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
+        Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),
@@ -31,15 +35,26 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             end_height,
         } => run_in_order(units, outlet_height, elements, end_height),
         Message::Finding(finding) => self::finding(units, finding),
-        Message::Verdict(verdict) => self::verdict(verdict).to_owned(),
-        Message::Doubt(doubt) => self::doubt(doubt).to_owned(),
-        Message::DeductionNote(note) => deduction_note(note).to_owned(),
-        Message::CodeLength {
-            length,
-            limit,
-            margin,
-        } => code_length(units, length, limit, margin),
-        Message::RuleSet(RuleSetId::Irc2021) => "IRC 2021, section M1502".to_owned(),
+        Message::Verdict(verdict) => code::verdict(verdict).to_owned(),
+        Message::Doubt(doubt) => code::doubt(doubt).to_owned(),
+        Message::DeductionNote(note) => code::deduction_note(note).to_owned(),
+        Message::CodeLength { length, limit } => code::code_length(units, length, limit),
+        Message::RuleSet(set) => code::rule_set(set).to_owned(),
+        Message::RuleTopic(topic) => rule::topic(topic).to_owned(),
+        Message::RuleAsks(finding) => rule::asks(units, finding),
+        Message::RuleMeasured(finding) => rule::measured(units, finding),
+        Message::Deciding { deciding, element } => deciding::deciding(units, deciding, element),
+        Message::Practice(practice) => code::practice(practice).to_owned(),
+        Message::Disagreement {
+            air,
+            code,
+            most,
+            uncounted,
+        } => code::disagreement(units, air, code, most, uncounted),
+        Message::Times(factor) => code::times(factor),
+        Message::SeenOnSite { seen, of } => format!("{seen} of {of} seen"),
+        Message::FindingsCount { meet, not, open } => code::findings_count(meet, not, open),
+        Message::Source(source) => code::source(source),
         Message::LossFormula(element) => derivation::loss(units, element),
         Message::TotalFormula(totals, which) => derivation::total(units, totals, which),
         Message::Subject(subject) => derivation::subject(subject).to_owned(),
@@ -252,58 +267,6 @@ fn dominant(
     }
 }
 
-fn verdict(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::Meets => "Meets",
-        Verdict::DoesNotMeet => "Does not meet",
-        Verdict::CannotTell => "Cannot tell",
-    }
-}
-
-fn doubt(doubt: Doubt) -> &'static str {
-    match doubt {
-        Doubt::RadiusBelowTable => {
-            "An elbow's radius is under 4 in, or it has none: the table has no row for it, and its \
-             deduction is at least the 4 in row's 5 ft."
-        }
-        Doubt::DiameterNotInTable => "The table is for 4 in duct only.",
-        Doubt::FlexibleInRun => {
-            "Flexible duct is used past the transition: codes do not allow it there, and the table \
-             has no row for it."
-        }
-        Doubt::EstimatedLength => {
-            "The limit lies within what is only estimated: measure the estimated or concealed \
-             stretch to settle it."
-        }
-        Doubt::ElbowsOverlap => {
-            "Elbows overlap as drawn, so the length is not one that can be built."
-        }
-    }
-}
-
-fn deduction_note(note: DeductionNote) -> &'static str {
-    match note {
-        DeductionNote::NextSmallerRadius => "next smaller listed radius taken",
-        DeductionNote::NextLargerAngle => "next larger listed angle taken",
-        DeductionNote::OverNinety => "over 90°: a 90 and the rest",
-        DeductionNote::AtLeast => "at least this: radius under the table",
-    }
-}
-
-fn code_length(units: UnitSystem, length: Length, limit: Length, margin: Length) -> String {
-    let (margin, side) = if margin < Length::ZERO {
-        (-margin, "over")
-    } else {
-        (margin, "to spare")
-    };
-    format!(
-        "{} of {}, {} {side}",
-        units.length(length),
-        units.length(limit),
-        units.length(margin)
-    )
-}
-
 fn bend_method(method: BendMethod, k: Option<f64>) -> String {
     let name = match method {
         BendMethod::Rennels => "Rennels & Hudson",
@@ -320,9 +283,11 @@ fn bend_method(method: BendMethod, k: Option<f64>) -> String {
 fn standing(standing: Standing) -> &'static str {
     match standing {
         Standing::Published => "published",
+        Standing::SecondHand => "published, read at second hand",
         Standing::CommonPractice => "common practice, no source",
         Standing::Assumption => "assumption",
         Standing::Memory => "from memory",
+        Standing::Typed => "typed by the user",
     }
 }
 

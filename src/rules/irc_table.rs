@@ -1,17 +1,9 @@
-//! International Residential Code 2021, section M1502.4.6.1: length of the exhaust duct.
+//! The table of fittings that the International Residential Code 2012 to 2021 (M1502.4.6.1 in 2021),
+//! the International Mechanical Code and the International Fuel Gas Code share.
 
 use super::{Deduction, DeductionNote};
 use crate::plan::ElbowKind;
-use crate::source::{Source, Standing};
 use crate::units::{Angle, Length};
-
-/// The section, as plan sheets reproduce it.
-pub static IRC_2021_SOURCE: Source = Source {
-    title: "International Residential Code, table M1502.4.6.1, as reproduced on plan sheets",
-    edition: "2021",
-    locator: "M1502.4.6.1; rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
-    standing: Standing::Published,
-};
 
 /// 35 ft from the transition duct's connection to the outlet terminal.
 pub const IRC_LENGTH_LIMIT: Length = Length::from_feet(35.0);
@@ -50,7 +42,7 @@ pub(super) const TABLE_DIAMETER: Length = Length::from_inches(4.0);
 /// Sizes that differ by less than this, m, are one size: inches turned into metres and back.
 const SAME_SIZE: f64 = 1e-6;
 /// Angles that differ by less than this, deg, are one angle on a drawing.
-const SAME_ANGLE: f64 = 0.05;
+pub(super) const SAME_ANGLE: f64 = 0.05;
 
 /// The deduction of an elbow.
 ///
