@@ -59,13 +59,13 @@ fn App(opening: Opening) -> impl IntoView {
             <div class="sheet-run">
                 <SelectedSheet/>
                 <LedgerPanel/>
-                <SharesPanel/>
-                <SourcesPanel/>
             </div>
             <div class="sheet-site">
                 <CodePanel/>
                 <AirPanel/>
                 <Remarks/>
+                <SharesPanel/>
+                <SourcesPanel/>
                 <Cautions/>
             </div>
         </div>

@@ -21,7 +21,6 @@ export default defineConfig({
   use: {
     headless: true,
     viewport: { width: 1280, height: 800 },
-    trace: 'retain-on-failure',
     launchOptions: {
       executablePath: chromium,
       args: [
