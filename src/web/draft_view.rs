@@ -2,7 +2,7 @@
 //! handles of what is selected, and the keys' cursor.
 
 use super::mark_list::MarkList;
-use super::mark_view::{GroundMark, ScreenMark};
+use super::mark_view::Layer;
 use super::store::Store;
 use crate::editor::{Tool, cursor, handles};
 use crate::scene::{Mark, Role, Shape, draft_marks};
@@ -38,17 +38,7 @@ pub(super) fn DraftMarks(ground: bool) -> impl IntoView {
     let list = MarkList::following(ground, move |take| {
         draft.with(|marks| marks.iter().for_each(&mut *take));
     });
-    view! {
-        <For
-            each=move || list.keys.get()
-            key=Clone::clone
-            children=move |key| match list.mark(&key) {
-                Some(mark) if ground => view! { <GroundMark mark/> }.into_any(),
-                Some(mark) => view! { <ScreenMark mark/> }.into_any(),
-                None => ().into_any(),
-            }
-        />
-    }
+    view! { <Layer list ground/> }
 }
 
 /// A cross where the keys would set the next point.

@@ -4,7 +4,7 @@ use super::draft_view::{Cursor, DraftMarks};
 use super::draw_length::{DrawLength, LengthOnDrawing};
 use super::keys;
 use super::mark_list::MarkList;
-use super::mark_view::{GroundMark, ScreenMark};
+use super::mark_view::Layer;
 use super::pointer::{Pointer, PressedLength};
 use super::scale_bar_view::ScaleBar;
 use super::store::{Store, label_text};
@@ -100,17 +100,7 @@ fn Marks(ground: bool) -> impl IntoView {
             .results
             .with(|results| results.marks.iter().for_each(&mut *take));
     });
-    view! {
-        <For
-            each=move || list.keys.get()
-            key=Clone::clone
-            children=move |key| match list.mark(&key) {
-                Some(mark) if ground => view! { <GroundMark mark/> }.into_any(),
-                Some(mark) => view! { <ScreenMark mark/> }.into_any(),
-                None => ().into_any(),
-            }
-        />
-    }
+    view! { <Layer list ground/> }
 }
 
 /// Tells the editor the canvas's size, now and whenever it changes.

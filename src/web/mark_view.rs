@@ -1,6 +1,7 @@
 //! One mark as SVG. Only what changed is written.
 
 use super::drawing::role_class;
+use super::mark_list::MarkList;
 use super::pointer::PressedLength;
 use super::store::{Diameter, Store};
 use crate::editor::View;
@@ -32,6 +33,22 @@ pub(super) fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
 /// Whether a thing about the run is selected.
 fn is_thing_lit(store: Store, thing: Option<&ThingId>) -> bool {
     thing.is_some_and(|id| store.things.with(|things| things.contains(id)))
+}
+
+/// A list's marks on the drawing: those that grow with the zoom, or those that keep their size.
+#[component]
+pub(super) fn Layer(list: MarkList, ground: bool) -> impl IntoView {
+    view! {
+        <For
+            each=move || list.keys.get()
+            key=Clone::clone
+            children=move |key| match list.mark(&key) {
+                Some(mark) if ground => view! { <GroundMark mark/> }.into_any(),
+                Some(mark) => view! { <ScreenMark mark/> }.into_any(),
+                None => ().into_any(),
+            }
+        />
+    }
 }
 
 /// A mark that grows with the zoom.

@@ -216,7 +216,12 @@ pub(super) fn measured(units: UnitSystem, finding: &RuleFinding) -> String {
             0 => "none".to_owned(),
             count => count.to_string(),
         };
-        return format!("As drawn: {drawn}. Allowed: {}.", limit(units, asked));
+        let what = match finding.topic {
+            RuleTopic::DuctMaterial => "Flexible legs past the transition duct",
+            RuleTopic::TransitionOnePiece => "Pieces of transition duct",
+            _ => "As drawn",
+        };
+        return format!("{what}: {drawn}; allowed: {}.", limit(units, asked));
     }
     let found = measure(units, found);
     let Some(limit) = finding.limit else {
