@@ -16,13 +16,14 @@ leaks.csv, and against band_scalar.py on 20 random draws of each plan, to 1e-6.
 
 import csv
 import json
+from collections import Counter
 from math import isclose
 from pathlib import Path
 
 import numpy as np
 from scipy.stats.qmc import Sobol
 
-from band_inputs import Draws
+from band_inputs import BY_ELEMENT, FIGURES as INPUT_FIGURES, Draws
 from band_model import TURBULENT_FROM, Model, Run, likely
 from band_plans import plans
 from band_scalar import OneDraw
@@ -36,6 +37,7 @@ CHUNK = 16384
 SCRAMBLES = 8
 SHARE_POWER_OF_TWO = 13
 GREATEST_STANDARD_ERROR = 0.005
+LEAST_PLANS = 3
 SCALAR_DRAWS = 20
 SCALAR_TOLERANCE = 1e-6
 
@@ -159,16 +161,19 @@ def write(directory, others_from=None):
     check_against_other_sets(directory)
     folder = directory / "bands"
     folder.mkdir(parents=True, exist_ok=True)
-    bands, shares, names = [], [], []
+    bands, shares, names, used = [], [], [], Counter()
     for number, plan in enumerate(plans(), start=1):
         name, text = f"{number:02}", json.dumps(plan, indent=1) + "\n"
         (folder / f"{name}.json").write_text(text, encoding="ascii", newline="\n")
         names.append(name)
+        run = Run(json.loads(text))
+        used.update(run.inputs())
         if others_from is None or name in QUICK:
-            run = Run(json.loads(text))
             check_against_one_by_one(name, run)
             bands += band_rows(name, run)
             shares += share_rows(name, run)
+    seldom = [one for one in (*INPUT_FIGURES, *BY_ELEMENT) if used[one] < LEAST_PLANS]
+    assert not seldom, f"inputs that too few plans exercise: {seldom}"
     if others_from is not None:
         others = [name for name in names if name not in QUICK]
         bands += committed_rows(Path(others_from) / "bands.csv", others)
