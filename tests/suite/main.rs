@@ -19,6 +19,7 @@ mod dust;
 mod friction;
 mod sobol;
 
+mod bands;
 mod leaks;
 mod operating;
 mod runs;
