@@ -40,6 +40,7 @@ impl Blower {
     }
 
     /// Static rise at `airflow`, at the blower's `density`; negative beyond the free airflow.
+    /// Air that a draught drives backward through the dryer meets the rise of no airflow.
     ///
     /// ```
     /// use elbowroom::{system::{Blower, COEFFICIENTS, Draw}, units::{Airflow, Density}};
@@ -51,7 +52,7 @@ impl Blower {
     /// assert!((rise.pascals() - 240.0).abs() < 1e-9);
     /// ```
     pub fn static_rise(&self, airflow: Airflow, density: Density) -> Pressure {
-        let share = (airflow / self.free_airflow).powf(self.exponent);
+        let share = (airflow / self.free_airflow).max(0.0).powf(self.exponent);
         let thin = density.kilograms_per_cubic_metre() / STANDARD_DENSITY;
         self.shut_off_pressure * (thin * (1.0 - share))
     }
