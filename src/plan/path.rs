@@ -68,6 +68,8 @@ pub struct Bend {
     pub before: Option<Heading>,
     /// Level heading after it; none where the air leaves vertically.
     pub after: Option<Heading>,
+    /// Whether the air goes up where it goes vertically.
+    pub is_upward: bool,
 }
 
 impl Bend {
@@ -183,6 +185,7 @@ impl Walk {
                 corner: at,
                 before: Some(before),
                 after: None,
+                is_upward: riser.rise > Length::ZERO,
             };
             self.bend(ElementId::new(node, Part::Elbow), lower);
             self.straight(
@@ -199,6 +202,7 @@ impl Walk {
                     corner: at,
                     before: None,
                     after,
+                    is_upward: riser.rise > Length::ZERO,
                 };
                 self.bend(ElementId::new(node, Part::ElbowAfterRiser), upper);
             }
@@ -211,6 +215,7 @@ impl Walk {
                     corner: at,
                     before: Some(before),
                     after: Some(after),
+                    is_upward: false,
                 };
                 self.bend(ElementId::new(node, Part::Elbow), bend);
             }

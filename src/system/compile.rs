@@ -370,16 +370,17 @@ fn fold(first: &Bend, second: &Bend) -> Fold {
     let sharp = |bend: &Bend| bend.elbow.kind == ElbowKind::SharpMitre;
     let turns_back = match (level(first), level(second)) {
         (Some(first), Some(second)) => Some(first * second < 0.0),
-        // Up and over: straight on is a Z, the way back is a U, sideways is neither.
-        (None, None) => first
-            .before
-            .zip(second.after)
-            .map(|(before, after)| before.turn_to(after).degrees())
-            .and_then(|turn| match turn {
+        (None, None) => match (first.before, second.after) {
+            // Up and over: straight on is a Z, the way back is a U, sideways is neither.
+            (Some(before), Some(after)) => match before.turn_to(after).degrees() {
                 turn if turn < 45.0 => Some(true),
                 turn if turn > 135.0 => Some(false),
                 _ => None,
-            }),
+            },
+            // Out of one riser into the next: up and down again is a U, up and up a Z.
+            (None, None) => Some(first.is_upward == second.is_upward),
+            _ => None,
+        },
         _ => None,
     };
     match turns_back {

@@ -21,7 +21,7 @@ mod sources;
 
 pub use assessment::{Assessment, assess};
 pub use band::{
-    BAND_SAMPLES, Band, Bands, ElementBands, SETTLING_SAMPLES, bands, leading_share_is_settled,
+    BAND_SAMPLES, Band, BandDetail, Bands, DETAIL_SAMPLES, ElementBands, band_detail, bands,
 };
 pub use blower::Blower;
 pub use bore::{Bore, State};

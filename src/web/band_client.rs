@@ -2,7 +2,7 @@
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
 use crate::plan::Plan;
-use crate::system::Bands;
+use crate::system::{BandDetail, Bands};
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -16,8 +16,8 @@ use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 pub(super) struct Banded {
     pub plan: Arc<Plan>,
     pub bands: Option<Bands>,
-    /// Whether the input that leads their shares leads them for good; none while that is worked out.
-    pub settled: Option<bool>,
+    /// What takes longer than they do; none while it is worked out.
+    pub detail: Option<BandDetail>,
 }
 
 struct Client {
@@ -97,18 +97,18 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
                 answer.set(Some(Banded {
                     plan,
                     bands,
-                    settled: None,
+                    detail: None,
                 }));
             }
         }
-        Answer::Settled(settled) if client.answered == Some(reply.id) => {
+        Answer::Detail(detail) if client.answered == Some(reply.id) => {
             answer.update(|banded| {
                 if let Some(banded) = banded {
-                    banded.settled = Some(settled);
+                    banded.detail = detail;
                 }
             });
         }
-        Answer::Settled(_) => {}
+        Answer::Detail(_) => {}
     }
     client.send_next();
 }

@@ -1,7 +1,7 @@
 //! What the page and its worker say to one another.
 
 use crate::plan::Plan;
-use crate::system::Bands;
+use crate::system::{BandDetail, Bands};
 use serde::{Deserialize, Serialize};
 
 /// The version of the messages; a reply of another is dropped.
@@ -23,8 +23,8 @@ pub(super) struct Request {
 pub(super) enum Answer {
     /// The plan's bands; none where a drawn blower moves no air.
     Bands(Option<Bands>),
-    /// Whether the input that leads their shares leads them for good.
-    Settled(bool),
+    /// What takes longer than they do.
+    Detail(Option<BandDetail>),
 }
 
 /// An answer about a plan.

@@ -1,7 +1,7 @@
 //! The worker's side: plans in, bands out.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
-use crate::system::{CompiledRun, bands, leading_share_is_settled};
+use crate::system::{CompiledRun, band_detail, bands};
 use gloo_timers::callback::Timeout;
 use std::cell::RefCell;
 use wasm_bindgen::JsCast;
@@ -13,7 +13,7 @@ pub fn start_worker() {
     let scope: DedicatedWorkerGlobalScope = js_sys::global().unchecked_into();
     let answer = {
         let scope = scope.clone();
-        let settling = RefCell::new(None);
+        let detailing = RefCell::new(None);
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
                 return;
@@ -28,16 +28,16 @@ pub fn start_worker() {
                 id: request.id,
                 answer,
             };
-            let later = found.clone().map(|found| {
-                let reply = reply(Answer::Settled(false));
+            let later = found.map(|_| {
+                let reply = reply(Answer::Detail(None));
                 let scope = scope.clone();
                 // A plan that came meanwhile goes first, and this one's answer is not wanted any more.
                 Timeout::new(0, move || {
-                    let answer = Answer::Settled(leading_share_is_settled(&run, &found));
+                    let answer = Answer::Detail(band_detail(&run));
                     post(&scope, &Reply { answer, ..reply });
                 })
             });
-            settling.replace(later);
+            detailing.replace(later);
             post(&scope, &reply(Answer::Bands(found)));
         }
     };

@@ -127,7 +127,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
     });
     let bands = Memo::new(move |_| {
         let place = place.get()?;
-        store.with_bands(|bands, _| bands.elements.get(place).copied())
+        store.with_bands(|_, detail| detail?.elements.get(place).copied())
     });
     let of_air = move |text: &dyn Fn(&crate::report::AirFigures) -> String| {
         element.with(|element| {
@@ -159,7 +159,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
                 </button>
             </th>
             <td class="figure" data-cell="loss">
-                {move || of_air(&|air| store.units.get().pressure(air.loss).figure)}
+                <span class="likely">{move || of_air(&|air| store.units.get().pressure(air.loss).figure)}</span>
                 <BandOf band=Signal::derive(move || bands.get().map(|bands| store.say_band(bands.loss, loss_figure)))/>
             </td>
             <td class="figure" data-cell="share">
@@ -171,7 +171,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
                 })/>
             </td>
             <td class="figure" data-cell="equivalent-length">
-                {move || of_air(&|air| store.units.get().equivalent_length(air.equivalent_length).figure)}
+                <span class="likely">{move || of_air(&|air| store.units.get().equivalent_length(air.equivalent_length).figure)}</span>
                 <BandOf band=Signal::derive(move || bands.get().map(|bands| store.say_band(bands.equivalent_length, length_figure)))/>
             </td>
             <td class="figure" data-cell="code-deduction">
@@ -262,12 +262,12 @@ fn SumRow() -> impl IntoView {
                     </small>
                 </th>
                 <td class="figure" data-cell="loss">
-                    {move || totals().map(|totals| units().pressure(totals.loss).figure)}
+                    <span class="likely">{move || totals().map(|totals| units().pressure(totals.loss).figure)}</span>
                     <BandOf band=Signal::derive(move || store.with_bands(|bands, _| Some(store.say_band(bands.loss, loss_figure))))/>
                 </td>
                 <td></td>
                 <td class="figure" data-cell="equivalent-length">
-                    {move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).figure)}
+                    <span class="likely">{move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).figure)}</span>
                     <BandOf band=Signal::derive(move || store.with_bands(|bands, _| Some(store.say_band(bands.equivalent_length, length_figure))))/>
                 </td>
                 <td class="figure">{move || units().equivalent_length(deductions()).figure}</td>

@@ -4,7 +4,7 @@ use super::store::Store;
 use crate::editor::{Action, Tool};
 use crate::plan::ElementId;
 use leptos::prelude::*;
-use std::cell::{Cell, RefCell};
+use std::cell::RefCell;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
@@ -28,9 +28,6 @@ pub(super) struct Pointer {
     store: Store,
     pressed: PressedLength,
     down: RefCell<Vec<(i32, Place)>>,
-    /// The drawing's top left on the screen, px, as the press found it: to ask at each move would
-    /// lay the page out each time.
-    corner: Cell<Place>,
     /// Whether a lone pointer moves the paper.
     pans: RefCell<bool>,
     /// The length that the press is on, and where the press was.
@@ -54,7 +51,6 @@ impl Pointer {
             store,
             pressed,
             down: RefCell::default(),
-            corner: Cell::default(),
             pans: RefCell::new(false),
             length: RefCell::new(None),
             waiting,
@@ -70,8 +66,6 @@ impl Pointer {
             return;
         };
         if let Some(canvas) = canvas(event) {
-            let window = canvas.get_bounding_client_rect();
-            self.corner.set((window.left(), window.top()));
             // Without capture a fast drag is lost at the rim; nothing else hangs on it.
             let _ = canvas.set_pointer_capture(event.pointer_id());
         }
@@ -109,24 +103,19 @@ impl Pointer {
     }
 
     pub fn moved(&self, event: &PointerEvent) {
+        let Some(new) = place(event) else {
+            return;
+        };
         let mut down = self.down.borrow_mut();
         let before = down.clone();
         let Some(moving) = down.iter_mut().find(|(id, _)| *id == event.pointer_id()) else {
             let draws = self.store.with_state_now(|state| state.pen.is_some());
-            if draws
-                && down.is_empty()
-                && let Some(new) = place(event)
-            {
+            if draws && down.is_empty() {
                 let (at, reach) = self.on_plan(new, SNAP_REACH);
                 self.on_next_frame(Action::Hover { at, reach });
             }
             return;
         };
-        let (left, top) = self.corner.get();
-        let new = (
-            f64::from(event.client_x()) - left,
-            f64::from(event.client_y()) - top,
-        );
         let old = core::mem::replace(&mut moving.1, new);
         match before.as_slice() {
             [_] if *self.pans.borrow() => self.store.act(Action::Pan {

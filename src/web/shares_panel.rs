@@ -2,22 +2,23 @@
 
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message};
-use crate::system::{Bands, Share};
+use crate::system::{BandDetail, Share};
 use leptos::prelude::*;
 
 #[component]
 pub(super) fn SharesPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let decides = move || {
-        store.with_bands(|bands, settled| {
-            let first = bands.back_pressure_shares.first()?;
-            Some(match settled {
-                None => label_text(Label::SharePending),
-                Some(false) => label_text(Label::NoSingleInput),
-                Some(true) => store.say(Message::LeadingInput {
+        store.with_bands(|_, detail| {
+            let detail = detail?;
+            let first = detail.back_pressure_shares.first()?;
+            Some(if detail.leading_share_is_settled {
+                store.say(Message::LeadingInput {
                     input: first.input,
                     share: first.share,
-                }),
+                })
+            } else {
+                label_text(Label::NoSingleInput)
             })
         })
     };
@@ -25,8 +26,8 @@ pub(super) fn SharesPanel() -> impl IntoView {
         <section class="panel shares" aria-labelledby="shares-title">
             <h2 id="shares-title">{label_text(Label::Shares)}</h2>
             <p data-testid="leading-input">{move || decides().unwrap_or_else(|| label_text(Label::SharePending))}</p>
-            <SharesOf label=Label::BackPressure shares=|bands| &bands.back_pressure_shares/>
-            <SharesOf label=Label::Airflow shares=|bands| &bands.airflow_shares/>
+            <SharesOf label=Label::BackPressure shares=|detail| &detail.back_pressure_shares/>
+            <SharesOf label=Label::Airflow shares=|detail| &detail.airflow_shares/>
             <p class="fine">{label_text(Label::SharesMeaning)}</p>
         </section>
     }
@@ -34,9 +35,11 @@ pub(super) fn SharesPanel() -> impl IntoView {
 
 /// One figure's inputs, most first.
 #[component]
-fn SharesOf(label: Label, shares: fn(&Bands) -> &Vec<Share>) -> impl IntoView {
+fn SharesOf(label: Label, shares: fn(&BandDetail) -> &Vec<Share>) -> impl IntoView {
     let store = expect_context::<Store>();
-    let rows = Memo::new(move |_| store.with_bands(|bands, _| Some(shares(bands).clone())));
+    let rows = Memo::new(move |_| {
+        store.with_bands(|_, detail| detail.map(|detail| shares(detail).clone()))
+    });
     let row = move |share: &Share| {
         let input = share.input;
         let coefficient = store

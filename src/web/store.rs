@@ -8,7 +8,7 @@ use crate::plan::{ElementId, Plan, ThingId, example};
 use crate::report::words::{CodeLabel, Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
-use crate::system::{Assessment, Band, Bands};
+use crate::system::{Assessment, Band, BandDetail, Bands};
 use crate::units::{Length, Shown, UnitSystem};
 use leptos::prelude::*;
 use std::collections::BTreeSet;
@@ -185,13 +185,16 @@ impl Store {
 
     /// Looks at the bands, where they belong to the plan as it is now: those of another version are
     /// not shown beside this one's figures.
-    pub fn with_bands<T>(self, look: impl FnOnce(&Bands, Option<bool>) -> Option<T>) -> Option<T> {
+    pub fn with_bands<T>(
+        self,
+        look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
+    ) -> Option<T> {
         let plan = self.plan.get();
         self.banded.with(|banded| {
             let banded = banded
                 .as_ref()
                 .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
-            look(banded.bands.as_ref()?, banded.settled)
+            look(banded.bands.as_ref()?, banded.detail.as_ref())
         })
     }
 

@@ -77,34 +77,34 @@ test('the tree reads the run in order: rank, kind, size, loss', async ({ page, s
   await expect(ledger.getByRole('columnheader', { name: /^Rank/ })).toBeVisible();
   await expect(ledger.locator('tbody').first()).toMatchAriaSnapshot(`
     - rowgroup:
-      - row /^\\d+ Straight, rigid duct 0' 4" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+      - row /^\\d+ Straight, rigid duct 0' 4" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 0' 4"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
-      - row /^\\d+ Straight, rigid duct 4' 2" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+      - row /^\\d+ Straight, rigid duct 4' 2" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 4' 2"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
-      - row /^\\d+ Straight, rigid duct 1' 4" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+      - row /^\\d+ Straight, rigid duct 1' 4" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 1' 4"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
-      - row /^\\d+ Straight, rigid duct 0' 9" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+      - row /^\\d+ Straight, rigid duct 0' 9" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 0' 9"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} \\d+ % [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
-      - row /^\\d+ Straight, rigid duct 5' 2" 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+      - row /^\\d+ Straight, rigid duct 5' 2" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 5' 2"$/
-      - row /^1 Wall hood 0\\.\\d{3} \\d+ % [\\d.]+ –/:
+      - row /^1 Wall hood 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Wall hood$/
   `);

@@ -21,10 +21,10 @@ test('airflow, loss and ledger follow a corner before it is let go; the drag is 
   await expect(sheet.spoken).toBeEmpty();
   await expect(sheet.button('Undo')).toBeDisabled();
 
-  const dragged = await page.locator('.ledger table').textContent();
+  const dragged = await sheet.ledgerAtRest();
   await sheet.letGo();
   await sheet.banded();
-  expect(await page.locator('.ledger table').textContent()).toBe(dragged);
+  expect(await sheet.ledgerText()).toBe(dragged);
   const after = await sheet.figures();
 
   await sheet.button('Undo').click();

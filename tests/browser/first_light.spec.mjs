@@ -2,11 +2,12 @@
 
 import { readFile } from 'node:fs/promises';
 import { test, expect, open } from './page.mjs';
+import { Sheet } from './sheet.mjs';
 
 /** Everything that the totals and the ledger say. */
 const figures = async (page) => [
   await page.locator('.totals').innerText(),
-  await page.locator('.ledger table').innerText(),
+  await new Sheet(page).ledgerText(),
 ];
 
 /** The band has come and belongs to the plan shown. */
@@ -49,10 +50,11 @@ test('figures follow a dragged corner before it is let go, and undo puts it back
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
   await page.mouse.move(from.x + 10, from.y + 120, { steps: 6 });
-  await expect.poll(() => page.locator('.ledger table').innerText()).not.toBe(before[1]);
-  const held = await page.locator('.ledger table').innerText();
+  const ledger = () => new Sheet(page).ledgerText();
+  await expect.poll(ledger).not.toBe(before[1]);
+  const held = await new Sheet(page).ledgerAtRest();
   await page.mouse.up();
-  expect(await page.locator('.ledger table').innerText()).toBe(held);
+  expect(await ledger()).toBe(held);
   await banded(page);
   await page.getByRole('button', { name: 'Undo' }).click();
   await banded(page);
@@ -94,7 +96,7 @@ test('a typed length moves the run; a wrong one says what would work and changes
 test('rise, elbow and termination are changed by their fields', async ({ page, site }) => {
   await open(page, site);
   await page.locator('tr[data-element="elbow:p2"] button').click();
-  const loss = page.locator('tr[data-element="elbow:p2"] [data-cell="loss"]');
+  const loss = page.locator('tr[data-element="elbow:p2"] [data-cell="loss"] .likely');
   const segmented = Number(await loss.innerText());
   await page.locator('#elbow-kind').selectOption('smooth');
   await page.locator('#elbow-radius').fill('8 in');

@@ -34,13 +34,41 @@ export class Sheet {
 
   row(element) { return this.page.locator(`.ledger tr[data-element="${element}"]`); }
 
-  cell(element, name) { return this.row(element).locator(`[data-cell=${name}]`); }
+  /** A cell of the ledger; of one that has a band too, the likely figure. */
+  cell(element, name) {
+    const cell = `[data-cell=${name}]`;
+    return this.row(element).locator(`${cell} .likely, ${cell}:not(:has(.likely))`);
+  }
+
+  /** The same once it has followed a drag whose hand rests: it may lie a moment behind. */
+  async ledgerAtRest() {
+    let last = '';
+    await expect.poll(async () => {
+      const before = last;
+      last = await this.ledgerText();
+      return last === before;
+    }, { intervals: [300] }).toBe(true);
+    return last;
+  }
+
+  /** A figure's band in the ledger. */
+  cellBand(element, name) { return this.row(element).locator(`[data-cell=${name}] .band`); }
+
+  /** All that the ledger says at likely inputs: the bands come later. */
+  ledgerText() {
+    return this.page.locator('.ledger table').evaluate((table) => {
+      const copy = table.cloneNode(true);
+      for (const band of copy.querySelectorAll('.band')) band.remove();
+      return copy.textContent;
+    });
+  }
 
   /** Waits until the bands shown belong to the figures shown. */
   async banded() {
     for (const name of ['Airflow', 'BackPressure', 'Velocity']) {
       await expect(this.band(name)).toContainText(' to ');
     }
+    await expect(this.page.locator('.ledger tbody .band').first()).toContainText(' to ');
   }
 
   /** Every figure that is printed, once its bands are there. */

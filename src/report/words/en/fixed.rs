@@ -135,11 +135,11 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::Shares => "What the bands hang on",
         Label::SharesMeaning => {
             "How much of a figure's spread (its variance) each uncertain input accounts for by itself, \
-             over the same combinations that the bands are read from. Shares under 1 % are left out; \
+             over 2,048 combinations of the inputs. Shares under 1 % are left out; \
              what inputs do together belongs to none of them."
         }
         Label::NoSingleInput => {
-            "No single input decides: with four times as many combinations another one leads."
+            "No single input decides: with a quarter of the combinations another one leads."
         }
         Label::SharePending => "working out the shares",
         Label::NothingUncertain => "Nothing uncertain moves it.",
