@@ -4,8 +4,9 @@ use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::{Label, Message};
-use crate::report::{ElementFigures, Totals};
+use crate::report::{AirFigures, ElementFigures, Totals};
 use crate::scene::cividis;
+use crate::source::Standing;
 use crate::units::{Length, Pressure, Shown, UnitSystem};
 use leptos::prelude::*;
 
@@ -129,7 +130,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
         let place = place.get()?;
         store.with_bands(|_, detail| detail?.elements.get(place).copied())
     });
-    let of_air = move |text: &dyn Fn(&crate::report::AirFigures) -> String| {
+    let of_air = move |text: &dyn Fn(&AirFigures) -> String| {
         element.with(|element| {
             let air = element.as_ref().and_then(|element| element.air.as_ref());
             air.map_or_else(String::new, text)
@@ -157,6 +158,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
                     <span>{move || of_element(&|element| store.say(Message::Element(&element.element)))}</span>
                     <small>{move || of_element(&|element| store.say(Message::ElementSize(&element.element)))}</small>
                 </button>
+                <small class="standing">{move || of_air(&|air| standing(store, air))}</small>
             </th>
             <td class="figure" data-cell="loss">
                 <span class="likely">{move || of_air(&|air| store.units.get().pressure(air.loss).figure)}</span>
@@ -190,6 +192,16 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
                 </small>
             </td>
         </tr>
+    }
+}
+
+/// What the figures of an element rest on, where that is no published source.
+fn standing(store: Store, air: &AirFigures) -> String {
+    let standing = air.coefficient.source.standing;
+    if matches!(standing, Standing::Published) {
+        String::new()
+    } else {
+        store.say(Message::Standing(standing))
     }
 }
 

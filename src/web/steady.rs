@@ -1,6 +1,5 @@
 //! What waits for the hand to rest: ledger, elevation and the other tables follow a drag as the drawing
-//! does while frames are quick. Once a frame of a drag was slow they follow when the hand rests, and
-//! now and then while it does not.
+//! does while frames are quick. Once a frame was slow they follow when the hand rests.
 
 use super::store::{Results, Version};
 use gloo_timers::callback::Timeout;
@@ -9,10 +8,10 @@ use leptos::prelude::*;
 /// A frame that takes longer than this, ms, from its start to after its painting, is slow: 60 in a
 /// second would leave 16.7.
 const SLOW: f64 = 12.0;
+/// A frame without the tables that takes less than this, ms, leaves room for them.
+const QUICK: f64 = 5.0;
 /// A hand that has not moved for this long, ms, rests.
 const REST: u32 = 80;
-/// The tables are never older than this, ms.
-const OLDEST: f64 = 500.0;
 
 /// The newest results that the tables show.
 #[derive(Clone, Copy)]
@@ -23,10 +22,8 @@ pub(super) struct Steady {
 
 #[derive(Default)]
 struct Pace {
-    /// When the shown ones were taken, ms.
-    taken: f64,
-    /// Whether this drag had a slow frame.
-    was_slow: bool,
+    /// Whether frames are slow: since one was, and until one is quick.
+    is_slow: bool,
     /// Waits for the hand to rest.
     rest: Option<Timeout>,
 }
@@ -42,8 +39,7 @@ impl Steady {
             let dragging = dragging.get();
             let waits = steady.pace.try_update_value(|pace| {
                 pace.rest = None;
-                pace.was_slow &= dragging;
-                pace.was_slow && now() - pace.taken < OLDEST
+                dragging && pace.is_slow
             });
             if waits == Some(true) {
                 let rest = Timeout::new(REST, move || steady.show(newest));
@@ -61,7 +57,6 @@ impl Steady {
     }
 
     fn show(self, newest: Version<Results>) {
-        self.pace.update_value(|pace| pace.taken = now());
         if self.shown.with_untracked(|shown| *shown != newest) {
             self.shown.set(newest);
         }
@@ -72,9 +67,10 @@ impl Steady {
         let begun = now();
         // The next task comes after the frame is painted.
         Timeout::new(0, move || {
-            if now() - begun > SLOW {
-                self.pace.update_value(|pace| pace.was_slow = true);
-            }
+            let took = now() - begun;
+            self.pace.update_value(|pace| {
+                pace.is_slow = took > if pace.is_slow { QUICK } else { SLOW };
+            });
         })
         .forget();
     }

@@ -80,31 +80,31 @@ test('the tree reads the run in order: rank, kind, size, loss', async ({ page, s
       - row /^\\d+ Straight, rigid duct 0' 4" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 0' 4"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in assumption 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
       - row /^\\d+ Straight, rigid duct 4' 2" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 4' 2"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in assumption 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
       - row /^\\d+ Straight, rigid duct 1' 4" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 1' 4"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in assumption 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
       - row /^\\d+ Straight, rigid duct 0' 9" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 0' 9"$/
-      - row /^\\d+ Segmented elbow 90°, radius 4 in 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
+      - row /^\\d+ Segmented elbow 90°, radius 4 in assumption 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ 5\\.0/:
         - rowheader:
           - button /^Segmented elbow 90°, radius 4 in$/
       - row /^\\d+ Straight, rigid duct 5' 2" 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Straight, rigid duct 5' 2"$/
-      - row /^1 Wall hood 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
+      - row /^1 Wall hood assumption 0\\.\\d{3} 0\\.\\d{3} to 0\\.\\d{3} \\d+ % [\\d.]+ [\\d.]+ to [\\d.]+ –/:
         - rowheader:
           - button /^Wall hood$/
   `);

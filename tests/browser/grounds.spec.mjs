@@ -39,6 +39,13 @@ test('a value of one\'s own that is sure takes its share away', async ({ page, s
   await expect(page.locator('.shares [data-input=wall_hood]')).toHaveCount(0);
 });
 
+test('what rests on an assumption says so without a click', async ({ page, site }) => {
+  const sheet = await Sheet.open(page, site);
+  for (const element of ['elbow:p2', 'termination:p4']) await expect(sheet.row(element)).toContainText('assumption');
+  await expect(sheet.row('leg:p4')).not.toContainText('assumption');
+  await expect(page.locator('main, #app').first()).toContainText('Hood and blower are assumptions');
+});
+
 test('an element and its band stand together, and a drag shows no band of another plan', async ({ page, site }) => {
   const sheet = await Sheet.open(page, site);
   const band = sheet.cellBand('elbow:p2', 'loss');
