@@ -230,7 +230,7 @@ pub(super) fn hood_outline(path: &RunPath, diameter: Length) -> Outline {
 
 /// Every leg's length, corner to corner, and every riser's rise.
 fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
-    for piece in &path.pieces {
+    for (place, piece) in path.pieces.iter().enumerate() {
         let PieceKind::Straight {
             corners: (from, to),
             ..
@@ -249,7 +249,7 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
             (
                 Text::LegLength(from.distance(*to)),
                 from.halfway(*to),
-                open_side(path, piece, (*from, *to)),
+                open_side(&path.pieces, place),
             )
         };
         marks.push(Mark {
@@ -264,31 +264,27 @@ fn lengths(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
     }
 }
 
-/// The side of a leg toward which fewer of its neighbours turn: two legs that enclose a corner would
-/// both write into it. On the right where it makes no difference.
-fn open_side(path: &RunPath, leg: &Piece, (from, to): (Point, Point)) -> Option<Heading> {
-    let along = from.heading_to(to)?;
-    let toward_right: f64 = path
-        .pieces
-        .iter()
-        .filter_map(|piece| match &piece.kind {
-            PieceKind::Straight { corners, .. } if piece.id != leg.id => Some(*corners),
-            _ => None,
-        })
-        .map(|(start, end)| {
-            let far = match (start == to, end == from) {
-                (true, _) => end,
-                (_, true) => start,
-                _ => return 0.0,
-            };
-            let near = if start == to { to } else { from };
-            near.heading_to(far).map_or(0.0, |away| {
-                along.cross(away).signum() * f64::from(along.cross(away).abs() > 0.1)
-            })
-        })
-        .sum();
+/// The side of the leg at `place` toward which fewer of its neighbours turn: two legs that enclose a
+/// corner would both write into it. On the right where it makes no difference.
+fn open_side(pieces: &[Piece], place: usize) -> Option<Heading> {
+    /// Sine of a turn that is as good as none, 6 deg.
+    const STRAIGHT_ON: f64 = 0.1;
+    let heading = |piece: &Piece| match &piece.kind {
+        PieceKind::Straight {
+            corners: (from, to),
+            ..
+        } => from.heading_to(*to),
+        _ => None,
+    };
+    let along = heading(&pieces[place])?;
+    let before = pieces[..place].iter().rev().find_map(heading);
+    let after = pieces[place + 1..].iter().find_map(heading);
+    let sides = [before.map(Heading::back), after].map(|neighbour| {
+        let side = neighbour.map_or(0.0, |neighbour| along.cross(neighbour));
+        i32::from(side > STRAIGHT_ON) - i32::from(side < -STRAIGHT_ON)
+    });
     let right = along.right();
-    Some(if toward_right > 0.0 {
+    Some(if sides.iter().sum::<i32>() > 0 {
         right.back()
     } else {
         right
