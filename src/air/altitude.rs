@@ -1,15 +1,17 @@
 //! Air pressure by altitude.
 
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::{Length, Pressure};
 
-/// Of the pressure by altitude.
-pub static ALTITUDE_SOURCE: Source = Source {
-    title: "ISO 2533, Standard Atmosphere",
-    edition: "1975",
-    locator: "pressure in the troposphere",
-    standing: Standing::Published,
-};
+source! {
+    /// Of the pressure by altitude.
+    pub static ALTITUDE_SOURCE {
+        title: "ISO 2533, Standard Atmosphere",
+        edition: "1975",
+        locator: "pressure in the troposphere",
+        standing: Published,
+    }
+}
 
 /// Pressure of the standard atmosphere at `altitude` above sea level:
 /// p = 101325 (1 - 2.25577e-5 z)^5.2559, z in m.
@@ -23,6 +25,7 @@ pub static ALTITUDE_SOURCE: Source = Source {
 /// assert!((denver.pascals() - 83_436.0).abs() < 60.0);
 /// ```
 pub fn pressure_at_altitude(altitude: Length) -> Pressure {
+    /// Source: [`ALTITUDE_SOURCE`].
     const SEA_LEVEL_PASCALS: f64 = 101_325.0;
     const PER_METRE: f64 = 2.255_77e-5;
     const EXPONENT: f64 = 5.2559;

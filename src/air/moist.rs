@@ -1,18 +1,21 @@
 //! The state of moist air.
 
 use super::{dew_point, saturation_pressure, viscosity};
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::{Density, Pressure, Temperature, Viscosity};
 
-/// Of the gas constants from which density follows.
-pub static DENSITY_SOURCE: Source = Source {
-    title: "S. Herrmann, H.-J. Kretzschmar, D. P. Gatley, Thermodynamic properties of real moist air; IAPWS-95",
-    edition: "2009; 1995",
-    locator: "gas constants of dry air and of water vapour, as an ideal mixture",
-    standing: Standing::Published,
-};
+source! {
+    /// Of the gas constants from which density follows.
+    pub static DENSITY_SOURCE {
+        title: "S. Herrmann, H.-J. Kretzschmar, D. P. Gatley, Thermodynamic properties of real moist air; IAPWS-95",
+        edition: "2009; 1995",
+        locator: "gas constants of dry air and of water vapour, as an ideal mixture",
+        standing: Published,
+    }
+}
 
 /// Gas constants, J/(kg K): Herrmann, Kretzschmar & Gatley 2009 (dry air), IAPWS-95 (water vapour).
+/// Source: [`DENSITY_SOURCE`].
 const DRY_AIR_GAS_CONSTANT: f64 = 287.042;
 const WATER_VAPOUR_GAS_CONSTANT: f64 = 461.524;
 

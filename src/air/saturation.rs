@@ -1,19 +1,22 @@
 //! Saturation pressure of water, over ice and over liquid, and its inverse.
 
 use crate::numeric::root;
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::{ICE_POINT_KELVINS, Pressure, Temperature};
 
-/// Of the saturation pressure.
-pub static SATURATION_SOURCE: Source = Source {
-    title: "R. W. Hyland and A. Wexler, ASHRAE Transactions 89 (2A); ASHRAE Handbook, Fundamentals",
-    edition: "1983",
-    locator: "pp. 500-519; Fundamentals, ch. 1, eqs. 5 and 6",
-    standing: Standing::Published,
-};
+source! {
+    /// Of the saturation pressure.
+    pub static SATURATION_SOURCE {
+        title: "R. W. Hyland and A. Wexler, ASHRAE Transactions 89 (2A); ASHRAE Handbook, Fundamentals",
+        edition: "1983",
+        locator: "pp. 500-519; Fundamentals, ch. 1, eqs. 5 and 6",
+        standing: Published,
+    }
+}
 
 /// Over ice: ln p = a/T + b + c T + d T² + e T³ + f T⁴ + g ln T.
 /// Hyland & Wexler 1983, as in ASHRAE Handbook, Fundamentals, ch. 1, eq. 5.
+/// Source: [`SATURATION_SOURCE`].
 const OVER_ICE: [f64; 7] = [
     -5.674_535_9e3,
     6.392_524_7,
@@ -24,6 +27,7 @@ const OVER_ICE: [f64; 7] = [
     4.163_501_9,
 ];
 /// Over liquid water, the same form. Hyland & Wexler 1983, ASHRAE Fundamentals, ch. 1, eq. 6.
+/// Source: [`SATURATION_SOURCE`].
 const OVER_WATER: [f64; 7] = [
     -5.800_220_6e3,
     1.391_499_3,
@@ -34,6 +38,7 @@ const OVER_WATER: [f64; 7] = [
     6.545_967_3,
 ];
 /// The span in which a dew point is looked for, K: the fits' own range, -100..200 °C.
+/// Source: [`SATURATION_SOURCE`].
 const COLDEST: f64 = 173.15;
 const HOTTEST: f64 = 473.15;
 
@@ -61,6 +66,7 @@ pub fn saturation_pressure(temperature: Temperature) -> Pressure {
 /// Temperature at which vapour of the partial pressure `vapour` saturates, to 1e-6 K; none where
 /// there is no vapour, or more than the fits cover.
 pub fn dew_point(vapour: Pressure) -> Option<Temperature> {
+    /// Of the computation.
     const TOLERANCE_KELVINS: f64 = 1e-6;
     let pascals = vapour.pascals();
     if pascals <= 0.0 {

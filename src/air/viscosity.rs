@@ -1,17 +1,19 @@
 //! Viscosity of dry air, of water vapour, and of their mixture.
 
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::{Temperature, Viscosity};
 
-/// Of the viscosity of moist air.
-pub static VISCOSITY_SOURCE: Source = Source {
-    title: "C. R. Wilke, A viscosity equation for gas mixtures, J. Chem. Phys. 18; ISO 2533; IAPWS R12-08",
-    edition: "1950; 1975; 2008",
-    locator: "p. 517; ISO 2533 clause 2.13; R12-08 eq. 11 and table 1",
-    standing: Standing::Published,
-};
+source! {
+    /// Of the viscosity of moist air.
+    pub static VISCOSITY_SOURCE {
+        title: "C. R. Wilke, A viscosity equation for gas mixtures, J. Chem. Phys. 18; ISO 2533; IAPWS R12-08",
+        edition: "1950; 1975; 2008",
+        locator: "p. 517; ISO 2533 clause 2.13; R12-08 eq. 11 and table 1",
+        standing: Published,
+    }
+}
 
-/// Molar masses, kg/kmol: dry air (ISO 2533), water (IAPWS).
+/// Molar masses, kg/kmol: dry air (ISO 2533), water (IAPWS). Source: [`VISCOSITY_SOURCE`].
 const DRY_AIR_MOLAR_MASS: f64 = 28.9647;
 const WATER_MOLAR_MASS: f64 = 18.0153;
 

@@ -1,14 +1,16 @@
 //! Sudden changes of a duct's area.
 
-use crate::source::{Source, Standing};
+use crate::source::source;
 
-/// The two classic forms.
-pub static SOURCE: Source = Source {
-    title: "Borda and Carnot's sudden expansion; sudden contraction by 0.5 (1 - A2/A1)",
-    edition: "as handbooks give it",
-    locator: "sharp-edged, flow filling the duct on both sides",
-    standing: Standing::Published,
-};
+source! {
+    /// The two classic forms.
+    pub static SOURCE {
+        title: "Borda and Carnot's sudden expansion; sudden contraction by 0.5 (1 - A2/A1)",
+        edition: "as handbooks give it",
+        locator: "sharp-edged, flow filling the duct on both sides",
+        standing: Published,
+    }
+}
 
 /// Loss of total pressure in a sudden expansion from `upstream` to the larger `downstream` area, in
 /// velocity pressures of the **upstream** duct: (1 - A1/A2)².

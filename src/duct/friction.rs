@@ -1,21 +1,35 @@
 //! The Darcy friction factor of a round duct.
 
-use crate::source::{Ranged, Reach, Source, Standing};
+use crate::source::{Ranged, Reach, source};
 
-/// Of the friction factor.
-pub static FRICTION_SOURCE: Source = Source {
-    title: "C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Engrs 11",
-    edition: "1939",
-    locator: "pp. 133-156; the laminar bound from Rennels & Hudson, Pipe Flow, 2012, ch. 4",
-    standing: Standing::Published,
-};
+source! {
+    /// Of the friction factor.
+    pub static FRICTION_SOURCE {
+        title: "C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Engrs 11",
+        edition: "1939",
+        locator: "pp. 133-156; to e/D 0.05 as Moody 1944, figure 1, draws it; from Re 4000 on",
+        standing: Published,
+    }
+}
+
+source! {
+    /// Of the bound of laminar flow.
+    pub static LAMINAR_SOURCE {
+        title: "D. C. Rennels & H. M. Hudson, Pipe Flow",
+        edition: "2012",
+        locator: "ch. 4, the customary lower bound of Reynolds numbers at which flow may turn turbulent",
+        standing: Published,
+    }
+}
 
 /// Below this Reynolds number flow in a duct stays laminar.
-/// Source: Rennels & Hudson, Pipe Flow, 2012, ch. 4 (the customary lower bound, as in `fluids`).
+/// Source: [`LAMINAR_SOURCE`].
 pub const LAMINAR_BELOW: f64 = 2040.0;
-/// From this Reynolds number on the rough-wall formula holds. Source: Colebrook 1939.
+/// From this Reynolds number on the rough-wall formula holds.
+/// Source: [`FRICTION_SOURCE`].
 pub const TURBULENT_FROM: f64 = 4000.0;
-/// The roughest wall that Colebrook's formula was drawn for. Source: Moody 1944, figure 1.
+/// The roughest wall that Colebrook's formula was drawn for.
+/// Source: [`FRICTION_SOURCE`].
 const ROUGHEST: f64 = 0.05;
 
 /// Darcy friction factor f of a round duct.
@@ -75,6 +89,7 @@ pub fn factor(reynolds: f64, relative_roughness: f64) -> Ranged<f64> {
 /// assert!((f - 0.02217).abs() < 5e-5);
 /// ```
 pub fn colebrook(reynolds: f64, relative_roughness: f64) -> f64 {
+    /// Source: [`FRICTION_SOURCE`].
     const HALF_LN_TEN: f64 = core::f64::consts::LN_10 / 2.0;
     const ROUGH_DIVISOR: f64 = 3.7;
     const SMOOTH_FACTOR: f64 = 2.51;

@@ -4,6 +4,7 @@ use super::{
     Axis, Duct, ElementId, Level, Obstacle, ObstacleKind, Part, PieceKind, Plan, Point, RunPath,
     Wall,
 };
+use crate::source::source;
 use crate::units::Length;
 use serde::Serialize;
 
@@ -31,12 +32,22 @@ pub enum ClashWith {
     Obstacle(ObstacleKind, String),
 }
 
-/// A cut of less than this is drawing, not building.
+source! {
+    /// Of the thickness of framing members.
+    pub static LUMBER_SOURCE {
+        title: "American Softwood Lumber Standard, PS 20",
+        edition: "current",
+        locator: "dressed size of nominal 2 in lumber, 1-1/2 in",
+        standing: Memory,
+    }
+}
+
+/// A cut of less than this is drawing, not building. Of the computation.
 const LEAST_CUT: Length = Length::from_metres(0.003);
-/// Half the thickness of a stud or joist, 1-1/2 in. Source: American Softwood Lumber Standard PS 20,
-/// dressed size of nominal 2 in lumber (from memory).
+/// Half the thickness of a stud or joist, 1-1/2 in. Source: [`LUMBER_SOURCE`].
 const HALF_MEMBER: f64 = 0.019_05;
 /// A leg runs along a wall where it turns less than this from it: sine of 20 deg.
+/// Of the computation.
 const ALONG: f64 = 0.342;
 
 /// Every leg of `path` that cuts into a wall, an obstacle or framing of `plan`, in run order.

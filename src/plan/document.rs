@@ -2,6 +2,7 @@
 //! carry their unit.
 
 use super::{CodeChoice, Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone};
+use crate::source::source;
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
 use serde::{Deserialize, Serialize};
 
@@ -52,7 +53,17 @@ pub struct Plan {
     pub run: Run,
 }
 
-/// A ceiling of 8 ft: common practice, no source.
+source! {
+    /// Of the ceiling that a plan starts with.
+    pub static CEILING_SOURCE {
+        title: "Common practice, no source",
+        edition: "not dated",
+        locator: "a ceiling of 8 ft, until the plan gives its own",
+        standing: CommonPractice,
+    }
+}
+
+/// A ceiling of 8 ft. Source: [`CEILING_SOURCE`].
 pub(super) const COMMON_CEILING: Length = Length::from_feet(8.0);
 
 const fn common_ceiling() -> Length {

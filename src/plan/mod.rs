@@ -20,9 +20,11 @@ mod uncertain;
 mod validate;
 
 pub use bounds::Bounds;
-pub use clearance::{Clash, ClashWith, clashes};
+pub use clearance::{Clash, ClashWith, LUMBER_SOURCE, clashes};
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
-pub use document::{BendMethod, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, Site};
+pub use document::{
+    BendMethod, CEILING_SOURCE, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, Site,
+};
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};
 pub use field::Field;

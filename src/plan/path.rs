@@ -3,10 +3,10 @@
 use super::{Duct, Elbow, ElementId, Fitting, Heading, NodeId, Part, Plan, Point};
 use crate::units::{Angle, Length};
 
-/// A turn smaller than this is a straight, deg: half a millimetre over a foot.
+/// A turn smaller than this is a straight, deg: half a millimetre over a foot. Of the computation.
 const SLIGHTEST_TURN_DEGREES: f64 = 0.1;
 /// A tangent is not drawn longer than this many radii; a turn that asks for more (over about
-/// 157 deg) does not fit in any case, and the path says so.
+/// 157 deg) does not fit in any case, and the path says so. Of the computation.
 const LONGEST_TANGENT_RADII: f64 = 5.0;
 
 /// The run's pieces in the order in which the air meets them.

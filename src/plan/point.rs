@@ -52,7 +52,7 @@ impl Point {
 
     /// The heading to `other`; none where the two points are one.
     pub fn heading_to(self, other: Self) -> Option<Heading> {
-        /// Closer than this, m, two points give no heading.
+        /// Closer than this, m, two points give no heading. Of the computation.
         const SAME_POINT: f64 = 1e-9;
         let (dx, dy) = (other.x - self.x, other.y - self.y);
         let distance = dx.hypot(dy);

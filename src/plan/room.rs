@@ -99,7 +99,7 @@ impl Obstacle {
     pub fn members(&self) -> Vec<f64> {
         /// More members than this are not told one from another.
         const MOST: usize = 200;
-        /// The last digit of a sum is no reason to lose a member, m.
+        /// The last digit of a sum is no reason to lose a member, m. Of the computation.
         const ROUNDING: f64 = 1e-9;
         let ObstacleKind::Framing { members, spacing } = self.kind else {
             return Vec::new();

@@ -10,19 +10,19 @@ use crate::plan::{ElementId, Part, PieceKind, Plan, RuleSetId, RuleTopic, RunPat
 use crate::system::Assessment;
 use crate::units::{Airflow, Length};
 
-/// Make-up air is asked for over this: 200 cfm.
+/// Make-up air is asked for over this: 200 cfm. Source: clause [`RuleTopic::MakeUpAir`].
 const STRONG_DRYER: Airflow = Airflow::from_cubic_metres_per_second(200.0 * 0.000_471_947_443_2);
-/// 12.5 in2 in m².
+/// 12.5 in2 in m². Source: clause [`RuleTopic::OpenArea`].
 const OPEN_AREA: f64 = 12.5 * 0.0254 * 0.0254;
-/// 100 in2 in m².
+/// 100 in2 in m². Source: clause [`RuleTopic::ClosetOpening`].
 const CLOSET_OPENING: f64 = 100.0 * 0.0254 * 0.0254;
-/// A metal duct's thickness: 28 gage.
+/// A metal duct's thickness: 28 gage. Source: clause [`RuleTopic::DuctThickness`].
 const THICKNESS: Length = Length::from_inches(0.0157);
-/// How far screws may reach inside.
+/// How far screws may reach inside. Source: clause [`RuleTopic::Fasteners`].
 const SCREWS: Length = Length::from_inches(0.125);
-/// From the framing's face, without a shield plate.
+/// From the framing's face, without a shield plate. Source: clause [`RuleTopic::ShieldPlates`].
 const COVER: Length = Length::from_inches(1.25);
-/// From the property line.
+/// From the property line. Source: clause [`RuleTopic::PropertyLine`].
 const PROPERTY_LINE: Length = Length::from_feet(3.0);
 
 /// All that the clauses look at.

@@ -3,15 +3,17 @@
 
 use super::rule_set::{Clause, ElbowMethod, LabelWhen, RuleSet, clause};
 use crate::plan::{RuleSetId, RuleTopic};
-use crate::source::{Source, Standing};
+use crate::source::source;
 
-/// The maker's limits.
-pub static TYPED: Source = Source {
-    title: "The dryer maker's installation instructions, as typed into this plan",
-    edition: "as typed",
-    locator: "length, deductions and back pressure of this plan",
-    standing: Standing::Typed,
-};
+source! {
+    /// The maker's limits.
+    pub static TYPED {
+        title: "The dryer maker's installation instructions, as typed into this plan",
+        edition: "as typed",
+        locator: "length, deductions and back pressure of this plan",
+        standing: Typed,
+    }
+}
 
 /// Its two limits.
 pub(super) static CLAUSES: [Clause; 2] = [

@@ -9,6 +9,7 @@ use crate::system::ElementKind;
 use crate::units::Length;
 
 /// Less than this past a whole number of spacings asks for no more supports: rounding.
+/// Of the computation.
 const DUST: f64 = 1e-9;
 
 impl Look<'_> {

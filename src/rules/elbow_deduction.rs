@@ -5,7 +5,7 @@ use super::{Deduction, DeductionNote, Doubt, ElbowMethod};
 use crate::plan::{ElbowKind, MakerLimits};
 use crate::units::{Angle, Length};
 
-/// How many elbows of 90 deg a limit may have in it.
+/// How many elbows of 90 deg a limit may have in it. Source: clause [`RuleTopic::Length`].
 const INCLUDED: f64 = 2.0;
 
 /// A deduction at its least, likely and greatest.

@@ -3,32 +3,38 @@
 use super::irc_table::IRC_LENGTH_LIMIT;
 use super::rule_set::{Clause, ElbowMethod, LabelWhen, RuleSet, clause};
 use crate::plan::{RuleSetId, RuleTopic};
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::Length;
 
-/// The length rule.
-static LENGTH: Source = Source {
-    title: "International Fuel Gas Code, section 614, specified length and its table of fittings",
-    edition: "2018 numbering",
-    locator: "614: 35 ft with the same table; rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
-    standing: Standing::Published,
-};
+source! {
+    /// The length rule.
+    static LENGTH {
+        title: "International Fuel Gas Code, section 614, specified length and its table of fittings",
+        edition: "2018 numbering",
+        locator: "614: 35 ft with the same table; rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
+        standing: Published,
+    }
+}
 
-/// The other rules.
-static TEXT: Source = Source {
-    title: "International Fuel Gas Code, section 614, as a state adopted it",
-    edition: "2018",
-    locator: "614.4 to 614.7",
-    standing: Standing::Published,
-};
+source! {
+    /// The other rules.
+    static TEXT {
+        title: "International Fuel Gas Code, section 614, as a state adopted it",
+        edition: "2018",
+        locator: "614.4 to 614.7",
+        standing: Published,
+    }
+}
 
-/// What is known from memory alone.
-static MEMORY: Source = Source {
-    title: "International Fuel Gas Code, section 614",
-    edition: "2018",
-    locator: "614.8: size, support, transition duct and label; held from memory to say what the mechanical code says",
-    standing: Standing::Memory,
-};
+source! {
+    /// What is known from memory alone.
+    static MEMORY {
+        title: "International Fuel Gas Code, section 614",
+        edition: "2018",
+        locator: "614.8: size, support, transition duct and label; held from memory to say what the mechanical code says",
+        standing: Memory,
+    }
+}
 
 static CLAUSES: [Clause; 19] = [
     clause(RuleTopic::Length, "614", &LENGTH),

@@ -3,48 +3,58 @@
 use super::irc_table::IRC_LENGTH_LIMIT;
 use super::rule_set::{Clause, ElbowMethod, LabelWhen, RuleSet, clause};
 use crate::plan::{RuleSetId, RuleTopic};
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::Length;
 
-/// The length rule.
-static LENGTH: Source = Source {
-    title: "International Mechanical Code, section 504, specified length and its table of fittings",
-    edition: "current numbering",
-    locator: "504.9.4.1; the table's rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
-    standing: Standing::Published,
-};
+source! {
+    /// The length rule.
+    static LENGTH {
+        title: "International Mechanical Code, section 504, specified length and its table of fittings",
+        edition: "current numbering",
+        locator: "504.9.4.1; the table's rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
+        standing: Published,
+    }
+}
 
-/// The other rules.
-static TEXT: Source = Source {
-    title: "International Mechanical Code, section 504",
-    edition: "current numbering",
-    locator: "504.1 to 504.11; subsections as numbered in it",
-    standing: Standing::Published,
-};
+source! {
+    /// The other rules.
+    static TEXT {
+        title: "International Mechanical Code, section 504",
+        edition: "current numbering",
+        locator: "504.1 to 504.11; subsections as numbered in it",
+        standing: Published,
+    }
+}
 
-/// The label.
-static LABEL: Source = Source {
-    title: "International Mechanical Code, section 504, length identification, as quoted by a trade page",
-    edition: "2015 numbering",
-    locator: "504.8.5: equivalent length over 35 ft",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// The label.
+    static LABEL {
+        title: "International Mechanical Code, section 504, length identification, as quoted by a trade page",
+        edition: "2015 numbering",
+        locator: "504.8.5: equivalent length over 35 ft",
+        standing: SecondHand,
+    }
+}
 
-/// What was read at second hand.
-static SECOND_HAND: Source = Source {
-    title: "International Mechanical Code, section 504",
-    edition: "current numbering",
-    locator: "504.3: clean-out at each vertical riser, read at second hand",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// What was read at second hand.
+    static SECOND_HAND {
+        title: "International Mechanical Code, section 504",
+        edition: "current numbering",
+        locator: "504.3: clean-out at each vertical riser, read at second hand",
+        standing: SecondHand,
+    }
+}
 
-/// What is known from memory alone.
-static MEMORY: Source = Source {
-    title: "International Mechanical Code, section 501, general exhaust",
-    edition: "current numbering",
-    locator: "501.3.1: intakes 10 ft, property line 3 ft; low confidence",
-    standing: Standing::Memory,
-};
+source! {
+    /// What is known from memory alone.
+    static MEMORY {
+        title: "International Mechanical Code, section 501, general exhaust",
+        edition: "current numbering",
+        locator: "501.3.1: intakes 10 ft, property line 3 ft; low confidence",
+        standing: Memory,
+    }
+}
 
 static CLAUSES: [Clause; 30] = [
     clause(RuleTopic::Length, "504.9.4.1", &LENGTH),

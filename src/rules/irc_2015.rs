@@ -3,40 +3,48 @@
 use super::irc_table::IRC_LENGTH_LIMIT;
 use super::rule_set::{Clause, ElbowMethod, LabelWhen, RuleSet, clause};
 use crate::plan::{RuleSetId, RuleTopic};
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::Length;
 
-/// The length rule.
-static LENGTH: Source = Source {
-    title: "International Residential Code, chapter 15, specified length and its table of fittings, as reproduced on plan sheets",
-    edition: "2015",
-    locator: "M1502.4.5.1 and its table; rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
-    standing: Standing::Published,
-};
+source! {
+    /// The length rule.
+    static LENGTH {
+        title: "International Residential Code, chapter 15, specified length and its table of fittings, as reproduced on plan sheets",
+        edition: "2015",
+        locator: "M1502.4.5.1 and its table; rows for 8 in radius at 90 deg and for 10 in radius read at second hand",
+        standing: Published,
+    }
+}
 
-/// The other rules.
-static TEXT: Source = Source {
-    title: "International Residential Code, chapter 15, section M1502",
-    edition: "2015",
-    locator: "M1502.2 to M1502.5; section numbers within it held from memory",
-    standing: Standing::Published,
-};
+source! {
+    /// The other rules.
+    static TEXT {
+        title: "International Residential Code, chapter 15, section M1502",
+        edition: "2015",
+        locator: "M1502.2 to M1502.5; section numbers within it held from memory",
+        standing: SecondHand,
+    }
+}
 
-/// The label.
-static LABEL: Source = Source {
-    title: "International Residential Code, chapter 15, length identification, as quoted by a trade page",
-    edition: "2015",
-    locator: "M1502.4.6; equivalent length over 35 ft",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// The label.
+    static LABEL {
+        title: "International Residential Code, chapter 15, length identification, as quoted by a trade page",
+        edition: "2015",
+        locator: "M1502.4.6; equivalent length over 35 ft",
+        standing: SecondHand,
+    }
+}
 
-/// What is known from memory alone.
-static MEMORY: Source = Source {
-    title: "International Residential Code, garage openings and penetrations, rated assemblies and general exhaust",
-    edition: "2015",
-    locator: "R302.5, R302.4 and M1504.3, held from memory; low confidence",
-    standing: Standing::Memory,
-};
+source! {
+    /// What is known from memory alone.
+    static MEMORY {
+        title: "International Residential Code, garage openings and penetrations, rated assemblies and general exhaust",
+        edition: "2015",
+        locator: "R302.5, R302.4 and M1504.3, held from memory; low confidence",
+        standing: Memory,
+    }
+}
 
 static CLAUSES: [Clause; 28] = [
     clause(RuleTopic::Length, "M1502.4.5.1", &LENGTH),

@@ -2,32 +2,38 @@
 
 use super::rule_set::{Clause, ElbowMethod, LabelWhen, RuleSet, clause};
 use crate::plan::{RuleSetId, RuleTopic};
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::Length;
 
-/// The length rule.
-static LENGTH: Source = Source {
-    title: "International Residential Code before 2012, as quoted by a sweep's page of code references",
-    edition: "before 2012",
-    locator: "M1502.6: 25 ft, 2.5 ft off for each 45 and 5 ft for each 90",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// The length rule.
+    static LENGTH {
+        title: "International Residential Code before 2012, as quoted by a sweep's page of code references",
+        edition: "before 2012",
+        locator: "M1502.6: 25 ft, 2.5 ft off for each 45 and 5 ft for each 90",
+        standing: SecondHand,
+    }
+}
 
-/// The other rules.
-static TEXT: Source = Source {
-    title: "International Residential Code before 2012, as quoted by a sweep's page of code references",
-    edition: "before 2012",
-    locator: "M1502.2 to M1502.5; section numbers moved between these editions",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// The other rules.
+    static TEXT {
+        title: "International Residential Code before 2012, as quoted by a sweep's page of code references",
+        edition: "before 2012",
+        locator: "M1502.2 to M1502.5; section numbers moved between these editions",
+        standing: SecondHand,
+    }
+}
 
-/// What is known from memory alone.
-static MEMORY: Source = Source {
-    title: "International Residential Code before 2012, other rules on dryer exhaust",
-    edition: "before 2012",
-    locator: "M1502 and the label where the duct is concealed, numbers of 2009; held from memory",
-    standing: Standing::Memory,
-};
+source! {
+    /// What is known from memory alone.
+    static MEMORY {
+        title: "International Residential Code before 2012, other rules on dryer exhaust",
+        edition: "before 2012",
+        locator: "M1502 and the label where the duct is concealed, numbers of 2009; held from memory",
+        standing: Memory,
+    }
+}
 
 static CLAUSES: [Clause; 19] = [
     clause(RuleTopic::Length, "M1502.6", &LENGTH),

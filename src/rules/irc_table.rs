@@ -6,6 +6,7 @@ use crate::plan::ElbowKind;
 use crate::units::{Angle, Length};
 
 /// 35 ft from the transition duct's connection to the outlet terminal.
+/// Source: clause [`RuleTopic::Length`].
 pub const IRC_LENGTH_LIMIT: Length = Length::from_feet(35.0);
 
 /// One row of the table: a centre-line radius and its deductions.
@@ -28,7 +29,7 @@ const fn row(radius: f64, at_45: f64, at_90: f64) -> LengthRow {
 }
 
 /// Table M1502.4.6.1 by growing radius, in inches. The first row is for mitred (segmented) elbows,
-/// the others for smooth ones.
+/// the others for smooth ones. Source: clause [`RuleTopic::Length`].
 pub const IRC_LENGTH_TABLE: [LengthRow; 4] = [
     row(4.0, 30.0, 60.0),
     row(6.0, 12.0, 21.0),
@@ -36,12 +37,13 @@ pub const IRC_LENGTH_TABLE: [LengthRow; 4] = [
     row(10.0, 9.0, 18.0),
 ];
 
-/// The size that the table is for.
+/// The size that the table is for. Source: clause [`RuleTopic::DuctSize`].
 pub(super) const TABLE_DIAMETER: Length = Length::from_inches(4.0);
 
 /// Sizes that differ by less than this, m, are one size: inches turned into metres and back.
+/// Of the computation.
 const SAME_SIZE: f64 = 1e-6;
-/// Angles that differ by less than this, deg, are one angle on a drawing.
+/// Angles that differ by less than this, deg, are one angle on a drawing. Of the computation.
 pub(super) const SAME_ANGLE: f64 = 0.05;
 
 /// The deduction of an elbow.
@@ -111,6 +113,7 @@ fn by_angle(row: &LengthRow, degrees: f64, notes: &mut Vec<DeductionNote>) -> Le
 /// Whether the table is for a duct of `diameter`.
 pub(super) fn table_is_for(diameter: Length) -> bool {
     // A nominal 4 in duct measures from 100 mm to 4 in, as pipe is made.
+    /// Of the computation.
     const NOMINAL_SLACK: f64 = 0.002;
     (diameter - TABLE_DIAMETER).abs().metres() <= NOMINAL_SLACK
 }

@@ -9,6 +9,7 @@ use crate::system::{CompiledRun, Finding};
 use crate::units::Length;
 
 /// A length over the limit by less than this, m, keeps it: far below a sixteenth of an inch.
+/// Of the computation.
 pub(super) const ROUNDING: f64 = 1e-9;
 
 /// The length of a run as a rule set counts it.

@@ -7,8 +7,9 @@ use crate::system::{Assessment, COEFFICIENTS, CompiledRun, Draw, INPUTS, operati
 use crate::units::Pressure;
 
 /// An uncertain input is believed between these quantiles, as the page's bands are.
+/// Of the computation.
 const QUANTILES: (f64, f64) = (0.1, 0.9);
-/// The turning value is found to this quantile.
+/// The turning value is found to this quantile. Of the computation.
 const TOLERANCE: f64 = 1e-4;
 /// Every uncertain input in the order of its number.
 const ALL: [Input; INPUTS] = [

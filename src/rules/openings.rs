@@ -6,11 +6,11 @@ use crate::units::Length;
 use serde::Serialize;
 use std::sync::Arc;
 
-/// From openings into the building.
+/// From openings into the building. Source: clause [`RuleTopic::OpeningDistance`].
 pub const OPENING_LIMIT: Length = Length::from_feet(3.0);
-/// From air intakes.
+/// From air intakes. Source: clause [`RuleTopic::IntakeDistance`].
 pub const INTAKE_LIMIT: Length = Length::from_feet(10.0);
-/// A distance short of the limit by less than this, m, keeps it.
+/// A distance short of the limit by less than this, m, keeps it. Of the computation.
 const ROUNDING: f64 = 1e-9;
 
 /// The termination's distance from one opening, level on the plan: the true one is never shorter.

@@ -1,14 +1,16 @@
 //! What the trade does though no code asks for it: advice, never a verdict.
 
-use crate::source::{Source, Standing};
+use crate::source::{Source, source};
 use serde::Serialize;
 
-static PRACTICE: Source = Source {
-    title: "Common practice, as a state guide on weatherization has it too",
-    edition: "not dated",
-    locator: "outlet over grade, insulation in unheated spaces, fall toward the outlet",
-    standing: Standing::CommonPractice,
-};
+source! {
+    static PRACTICE {
+        title: "Common practice, as a state guide on weatherization has it too",
+        edition: "not dated",
+        locator: "outlet over grade, insulation in unheated spaces, fall toward the outlet",
+        standing: CommonPractice,
+    }
+}
 
 /// A piece of advice.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]

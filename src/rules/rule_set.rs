@@ -1,5 +1,6 @@
 //! What a rule set is, and the list of all of them.
 
+use super::termination_findings::DOOR_SOURCE;
 use super::{
     dryer_maker, ifgc_614, imc_504, irc_2012, irc_2015, irc_2018, irc_2021, irc_before_2012,
     practice, umc_504,
@@ -122,5 +123,7 @@ pub fn rule_set(id: RuleSetId) -> &'static RuleSet {
 pub fn rule_sources() -> impl Iterator<Item = &'static Source> {
     let clauses = RULE_SETS.iter().flat_map(|set| set.clauses.iter());
     let of_clauses = clauses.map(|clause| clause.source);
-    of_clauses.chain(practice::ADVICE.iter().map(|advice| advice.source))
+    of_clauses
+        .chain(practice::ADVICE.iter().map(|advice| advice.source))
+        .chain([&DOOR_SOURCE])
 }

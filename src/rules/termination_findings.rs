@@ -5,9 +5,21 @@ use super::openings::{INTAKE_LIMIT, OPENING_LIMIT, OpeningDistance, opening_dist
 use super::transition::level_at;
 use super::{Clause, Deciding, Limit, Measure, RuleFinding, Verdict};
 use crate::plan::{ElementId, OpeningKind, TerminationKind, ZoneKind};
+use crate::source::source;
 use crate::units::Length;
 
-/// Height of a common door, which stands on the floor: common practice, no source.
+source! {
+    /// Of the height of a door.
+    pub(super) static DOOR_SOURCE {
+        title: "Common practice, no source",
+        edition: "not dated",
+        locator: "a door of 80 in on the floor",
+        standing: CommonPractice,
+    }
+}
+
+/// Height of a common door, which stands on the floor.
+/// Source: [`DOOR_SOURCE`].
 const DOOR_HEIGHT: Length = Length::from_inches(80.0);
 
 impl Look<'_> {

@@ -102,7 +102,7 @@ pub(super) fn level_at(plan: &Plan, height: Length) -> Level {
 
 /// Whether a leg passes through a wall's centre line; one that ends on it does not.
 fn crosses((from, to): (Point, Point), (start, end): (Point, Point)) -> bool {
-    /// How far past the line an end must be, m, to count as beyond it.
+    /// How far past the line an end must be, m, to count as beyond it. Of the computation.
     const ON_THE_LINE: f64 = 1e-6;
     let side = |(a, b): (Point, Point), point: Point| {
         let along = a.heading_to(b);

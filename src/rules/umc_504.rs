@@ -2,32 +2,38 @@
 
 use super::rule_set::{Clause, ElbowMethod, LabelWhen, RuleSet, clause};
 use crate::plan::{RuleSetId, RuleTopic};
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::Length;
 
-/// The length rule.
-static LENGTH: Source = Source {
-    title: "Uniform Mechanical Code and California Mechanical Code, section 504, length limitation, as quoted in a code forum",
-    edition: "numbering of an older edition",
-    locator: "504.3.1.2: 14 ft with two 90s, 2 ft for each further 90; no 45 is named",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// The length rule.
+    static LENGTH {
+        title: "Uniform Mechanical Code and California Mechanical Code, section 504, length limitation, as quoted in a code forum",
+        edition: "numbering of an older edition",
+        locator: "504.3.1.2: 14 ft with two 90s, 2 ft for each further 90; no 45 is named",
+        standing: SecondHand,
+    }
+}
 
-/// The other rules.
-static TEXT: Source = Source {
-    title: "Uniform Mechanical Code and California Mechanical Code, section 504, as quoted in code forums",
-    edition: "numbering of an older edition",
-    locator: "504.3.1 and 504.3.1.1",
-    standing: Standing::SecondHand,
-};
+source! {
+    /// The other rules.
+    static TEXT {
+        title: "Uniform Mechanical Code and California Mechanical Code, section 504, as quoted in code forums",
+        edition: "numbering of an older edition",
+        locator: "504.3.1 and 504.3.1.1",
+        standing: SecondHand,
+    }
+}
 
-/// What is known from memory alone.
-static MEMORY: Source = Source {
-    title: "Uniform Mechanical Code, general exhaust and passing through",
-    edition: "current",
-    locator: "502.2, held from memory; low confidence",
-    standing: Standing::Memory,
-};
+source! {
+    /// What is known from memory alone.
+    static MEMORY {
+        title: "Uniform Mechanical Code, general exhaust and passing through",
+        edition: "current",
+        locator: "502.2, held from memory; low confidence",
+        standing: Memory,
+    }
+}
 
 static CLAUSES: [Clause; 19] = [
     clause(RuleTopic::Length, "504.3.1.2", &LENGTH),

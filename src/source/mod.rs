@@ -3,7 +3,9 @@
 //! Knows nothing of formulas.
 
 mod coefficient;
+mod declare;
 mod reach;
 
 pub use coefficient::{Coefficient, Source, Standing};
+pub(crate) use declare::{source, uncertain};
 pub use reach::{Ranged, Reach};

@@ -61,6 +61,7 @@ impl Bore {
 
     fn flexible(self, roughness: Input, percent: f64) -> (Self, Reach) {
         /// Percent short of full stretch to which the formula was measured, and carried.
+        /// Source: [`FOIL_SOURCE`](crate::duct::tables::flexible_duct::FOIL_SOURCE).
         const MEASURED: f64 = 30.0;
         const CARRIED: f64 = 45.0;
         let reach = if percent > CARRIED {

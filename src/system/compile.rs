@@ -12,15 +12,25 @@ use crate::plan::{
     Bend, BendMethod, Duct, ElbowKind, ElementId, LegState, NodeId, Part, Piece, PieceKind, Plan,
     RunPath, clashes,
 };
-use crate::source::{Coefficient, Reach};
+use crate::source::{Coefficient, Reach, source};
 use crate::units::{Length, Pressure, Temperature};
 
-/// The air of the room that make-up air comes through: its density hardly moves the loss.
-/// Assumption: 20 °C, half saturated.
+source! {
+    /// Of the air that a room draws from the house.
+    pub static ROOM_AIR_SOURCE {
+        title: "Our assumption for the air of the house",
+        edition: "2026",
+        locator: "20 °C, half saturated: its density hardly moves the loss",
+        standing: Assumption,
+    }
+}
+
+/// The air of the room that make-up air comes through. Source: [`ROOM_AIR_SOURCE`].
 const ROOM_CELSIUS: f64 = 20.0;
 const ROOM_HUMIDITY: f64 = 0.5;
 
 /// Two elbows are close enough to be worth a remark below this gap, diameters.
+/// Source: [`close_elbows::SOURCE`].
 const REMARKED: f64 = 3.0;
 
 /// What comes of compiling.
@@ -242,7 +252,7 @@ impl<'a> Compiler<'a> {
 
     /// An element where the duct's area changes; its velocity pressure is that of the narrower duct.
     fn change_area(&mut self, id: &ElementId, next: &Bore) {
-        /// Areas closer than this share are one: inches turned into metres.
+        /// Areas closer than this share are one: inches turned into metres. Of the computation.
         const SAME: f64 = 1e-6;
         let area_ratio = next.area / self.bore.area;
         if (area_ratio - 1.0).abs() < SAME {

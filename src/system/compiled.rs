@@ -10,10 +10,20 @@ use super::{Draw, Finding};
 use crate::air::{MoistAir, pressure_at_altitude};
 use crate::duct::orifice;
 use crate::plan::{Flow, Input, Plan};
-use crate::source::Coefficient;
+use crate::source::{Coefficient, source};
 use crate::units::{Airflow, Density, Length, Pressure, Temperature, Velocity, Viscosity};
 
-/// Standard gravity, m/s². Source: ISO 80000-3.
+source! {
+    /// Of standard gravity.
+    pub static GRAVITY_SOURCE {
+        title: "ISO 80000-3, Quantities and units, space and time",
+        edition: "2019",
+        locator: "standard acceleration of free fall, 9.80665 m/s² exactly",
+        standing: Published,
+    }
+}
+
+/// Standard gravity, m/s². Source: [`GRAVITY_SOURCE`].
 const GRAVITY: f64 = 9.806_65;
 
 /// What moves the air.

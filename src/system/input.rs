@@ -5,30 +5,36 @@ use crate::duct::tables::{
     termination, wall_box,
 };
 use crate::plan::{Input, Override};
-use crate::source::{Coefficient, Source, Standing};
+use crate::source::{Coefficient, source, uncertain};
 
-/// What the user sets comes from the user.
-pub static USER_SOURCE: Source = Source {
-    title: "Set in this plan",
-    edition: "as noted",
-    locator: "the plan's overrides",
-    standing: Standing::Assumption,
-};
+source! {
+    /// What the user sets comes from the user.
+    pub static USER_SOURCE {
+        title: "Set in this plan",
+        edition: "as noted",
+        locator: "the plan's overrides",
+        standing: Assumption,
+    }
+}
 
-/// Stands for an input whose span hangs on each element, as a factor without effect.
-pub static EACH_ELEMENT_SOURCE: Source = Source {
-    title: "Worked out for each element",
-    edition: "2026",
-    locator: "spread of methods, gap between elbows, or the typed estimate",
-    standing: Standing::Assumption,
-};
+source! {
+    /// Stands for an input whose span hangs on each element, as a factor without effect.
+    pub static EACH_ELEMENT_SOURCE {
+        title: "Worked out for each element",
+        edition: "2026",
+        locator: "spread of methods, gap between elbows, or the typed estimate",
+        standing: Assumption,
+    }
+}
 
-const BY_ELEMENT: Coefficient = Coefficient {
-    low: 1.0,
-    likely: 1.0,
-    high: 1.0,
-    source: &EACH_ELEMENT_SOURCE,
-};
+uncertain! {
+    const BY_ELEMENT {
+        low: 1.0,
+        likely: 1.0,
+        high: 1.0,
+        source: EACH_ELEMENT_SOURCE,
+    }
+}
 
 /// How many inputs there are.
 pub const INPUTS: usize = Input::WallBox as usize + 1;

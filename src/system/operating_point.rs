@@ -6,11 +6,13 @@ use crate::numeric::root;
 use crate::units::Airflow;
 use serde::Serialize;
 
-/// The airflow is found to this, m³/s: a two-thousandth of a cfm.
+/// The airflow is found to this, m³/s: a two-thousandth of a cfm. Of the computation.
 const TOLERANCE: f64 = 2e-7;
 /// The least airflow that is looked at, as a share of the blower's free airflow.
+/// Of the computation.
 const LEAST_SHARE: f64 = 1e-4;
 /// A warm riser may draw more air than the blower's free airflow, up to this many times it.
+/// Of the computation.
 const GREATEST_SHARE: f64 = 4.0;
 
 /// A run at the airflow that its driver gives it.

@@ -4,7 +4,7 @@ use super::INPUTS;
 use crate::plan::Input;
 use serde::{Deserialize, Serialize};
 
-/// A share that is less than this, 0..1, is the sample's own noise.
+/// A share that is less than this, 0..1, is the sample's own noise. Of the computation.
 pub const LEAST_SHARE: f64 = 0.01;
 
 /// How much of a figure's variance one input alone accounts for.

@@ -1,14 +1,17 @@
 //! Every source that the physics rests on, to be listed and walked.
 
+use super::compile::ROOM_AIR_SOURCE;
+use super::compiled::GRAVITY_SOURCE;
 use super::{EACH_ELEMENT_SOURCE, USER_SOURCE};
 use crate::air::{ALTITUDE_SOURCE, DENSITY_SOURCE, SATURATION_SOURCE, VISCOSITY_SOURCE};
 use crate::duct::area_change;
-use crate::duct::elbow::{IDELCHIK_SOURCE, ITO_SOURCE, RENNELS_SOURCE};
-use crate::duct::friction::FRICTION_SOURCE;
+use crate::duct::elbow::{EXTENSION_SOURCE, IDELCHIK_SOURCE, ITO_SOURCE, RENNELS_SOURCE};
+use crate::duct::friction::{FRICTION_SOURCE, LAMINAR_SOURCE};
 use crate::duct::tables::{
     blockage, blower, close_elbows, flexible_duct, leak, make_up_air, miller_bend, mitre_reynolds,
     rigid_duct, segmented_elbow, sharp_mitre, termination, wall_box,
 };
+use crate::plan::{CEILING_SOURCE, LUMBER_SOURCE};
 use crate::source::Source;
 
 /// What a source is for.
@@ -18,6 +21,8 @@ pub enum Subject {
     AirDensity,
     /// Viscosity of moist air.
     AirViscosity,
+    /// Weight of the air in a riser.
+    Gravity,
     /// Saturation pressure of water.
     Saturation,
     /// Air pressure by altitude.
@@ -58,6 +63,10 @@ pub enum Subject {
     MakeUpAir,
     /// The dryer's blower.
     Blower,
+    /// Studs and joists.
+    Framing,
+    /// The ceiling's height.
+    Ceiling,
     /// What is worked out for each element.
     EachElement,
     /// What a plan sets in place of the project's own.
@@ -65,13 +74,16 @@ pub enum Subject {
 }
 
 /// Every source of the physics with what it is for, in the order in which a run meets them.
-pub static SOURCES: [(Subject, &Source); 27] = [
+pub static SOURCES: [(Subject, &Source); 34] = [
     (Subject::AirDensity, &DENSITY_SOURCE),
     (Subject::AirViscosity, &VISCOSITY_SOURCE),
     (Subject::Saturation, &SATURATION_SOURCE),
     (Subject::Altitude, &ALTITUDE_SOURCE),
+    (Subject::Gravity, &GRAVITY_SOURCE),
     (Subject::Blower, &blower::SOURCE),
+    (Subject::Blower, &blower::STANDARD_AIR_SOURCE),
     (Subject::Friction, &FRICTION_SOURCE),
+    (Subject::Friction, &LAMINAR_SOURCE),
     (Subject::RigidDuct, &rigid_duct::ROUGHNESS_SOURCE),
     (Subject::SemiRigidDuct, &flexible_duct::SEMI_RIGID_SOURCE),
     (Subject::FoilDuct, &flexible_duct::FOIL_SOURCE),
@@ -80,6 +92,7 @@ pub static SOURCES: [(Subject, &Source); 27] = [
     (Subject::SmoothElbow, &miller_bend::SOURCE),
     (Subject::SmoothElbow, &ITO_SOURCE),
     (Subject::SmoothElbow, &IDELCHIK_SOURCE),
+    (Subject::SmoothElbow, &EXTENSION_SOURCE),
     (Subject::SegmentedElbow, &segmented_elbow::SOURCE),
     (Subject::SharpMitre, &sharp_mitre::SOURCE),
     (Subject::MitreReynolds, &mitre_reynolds::SOURCE),
@@ -91,6 +104,9 @@ pub static SOURCES: [(Subject, &Source); 27] = [
     (Subject::Termination, &termination::SOURCE),
     (Subject::OpenEnd, &termination::OPEN_END_SOURCE),
     (Subject::MakeUpAir, &make_up_air::SOURCE),
+    (Subject::MakeUpAir, &ROOM_AIR_SOURCE),
+    (Subject::Framing, &LUMBER_SOURCE),
+    (Subject::Ceiling, &CEILING_SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),
     (Subject::User, &USER_SOURCE),
 ];

@@ -2,19 +2,30 @@
 
 use super::{LinearInFriction, MethodLaw, mitre, mitre_reynolds_factor, rennels};
 use crate::duct::tables::segmented_elbow;
-use crate::source::Reach;
+use crate::source::{Reach, source};
 use crate::units::Angle;
 
-/// Below this turn the loss is scaled straight down to nothing.
+source! {
+    /// Of what the bend formulas leave open.
+    pub static EXTENSION_SOURCE {
+        title: "Our extension of the bend formulas to slight turns and to tight bends beyond 90 deg",
+        edition: "2026",
+        locator: "under 45 deg the lesser of bend and mitre, under 10 deg fading to nothing; over 90 deg with r/D under 1, 90 and the rest",
+        standing: Assumption,
+    }
+}
+
+/// Below this turn the loss is scaled straight down to nothing. Source: [`EXTENSION_SOURCE`].
 const SLIGHT_TURN_DEGREES: f64 = 10.0;
-/// The tightest smooth bend that Rennels' formula covers, r/D.
+/// The tightest smooth bend that Rennels' formula covers, r/D. Source: [`RENNELS_SOURCE`].
 const TIGHTEST_RATIO: f64 = 0.5;
-/// The radii, r/D, and turn that the smooth formula's sources measured.
+/// The radii, r/D, and turn that the smooth formula's sources measured. Source: [`RENNELS_SOURCE`].
 const MEASURED_RATIO: core::ops::RangeInclusive<f64> = 0.75..=5.0;
 /// The radii about r/D 1 for which the segmented elbow's estimate was made.
+/// Source: [`segmented_elbow::SOURCE`].
 const SEGMENTED_RATIO: core::ops::RangeInclusive<f64> = 0.9..=1.6;
 /// A turn or a ratio this close to one of the limits here lies on it: drawing a plan and turning
-/// inches into metres leave dust in the last digits.
+/// inches into metres leave dust in the last digits. Of the computation.
 const DUST: f64 = 1e-6;
 
 /// One elbow's loss, ready to be evaluated at any f and Re: what depends on angle and radius alone

@@ -2,15 +2,16 @@
 
 use super::{ElbowLaw, LinearInFriction, Miller, RENNELS_SOURCE, idelchik, ito};
 use crate::duct::tables::{miller_bend, segmented_elbow};
-use crate::source::{Reach, Source, Standing};
+use crate::source::{Reach, Source, source};
 use crate::units::Angle;
 
 /// The state at which the spread of methods is taken: 120 cfm in clean 4 in duct.
+/// Of the computation.
 const TYPICAL_REYNOLDS: f64 = 4.3e4;
 const TYPICAL_FRICTION: f64 = 0.025;
-/// The tightest bend that any method here covers, r/D.
+/// The tightest bend that any method here covers, r/D. Source: [`RENNELS_SOURCE`].
 const TIGHTEST_RATIO: f64 = 0.5;
-/// Far tighter than anything drawn, in deg and in r/D: dust of the last digits.
+/// Far tighter than anything drawn, in deg and in r/D: dust of the last digits. Of the computation.
 const DUST: f64 = 1e-6;
 
 /// A published method for smooth bends.
@@ -26,21 +27,25 @@ pub enum Method {
     Idelchik,
 }
 
-/// Ito's source.
-pub static ITO_SOURCE: Source = Source {
-    title: "Ito, Pressure losses in smooth pipe bends, J. Basic Eng. 82, 131-140; as given by Blevins and in the `fluids` library",
-    edition: "1960",
-    locator: "smooth pipe, Re 2e4 to 4e5",
-    standing: Standing::Published,
-};
+source! {
+    /// Ito's source.
+    pub static ITO_SOURCE {
+        title: "Ito, Pressure losses in smooth pipe bends, J. Basic Eng. 82, 131-140; as given by Blevins and in the `fluids` library",
+        edition: "1960",
+        locator: "smooth pipe, Re 2e4 to 4e5",
+        standing: Published,
+    }
+}
 
-/// Idelchik's source.
-pub static IDELCHIK_SOURCE: Source = Source {
-    title: "Idelchik, Handbook of Hydraulic Resistance",
-    edition: "3rd",
-    locator: "diagram 6-1, without its factors for roughness and low Re",
-    standing: Standing::Memory,
-};
+source! {
+    /// Idelchik's source.
+    pub static IDELCHIK_SOURCE {
+        title: "Idelchik, Handbook of Hydraulic Resistance",
+        edition: "3rd",
+        locator: "diagram 6-1, without its factors for roughness and low Re",
+        standing: Memory,
+    }
+}
 
 impl Method {
     /// All of them, the project's own choice first.

@@ -11,7 +11,7 @@ mod rennels;
 
 pub use idelchik::idelchik;
 pub use ito::ito;
-pub use law::{ElbowLaw, TightQuarters};
+pub use law::{EXTENSION_SOURCE, ElbowLaw, TightQuarters};
 pub use linear::LinearInFriction;
 pub use method::{IDELCHIK_SOURCE, ITO_SOURCE, Method, MethodLaw, side_by_side, spread_of_methods};
 pub use miller::Miller;

@@ -1,16 +1,18 @@
 //! Smooth bends by Rennels and Hudson.
 
 use super::LinearInFriction;
-use crate::source::{Source, Standing};
+use crate::source::source;
 use crate::units::Angle;
 
-/// The formula's source.
-pub static RENNELS_SOURCE: Source = Source {
-    title: "Rennels & Hudson, Pipe Flow: A Practical and Comprehensive Guide",
-    edition: "1st, 2012",
-    locator: "ch. 15, smooth bends, as implemented in the `fluids` library",
-    standing: Standing::Published,
-};
+source! {
+    /// The formula's source.
+    pub static RENNELS_SOURCE {
+        title: "Rennels & Hudson, Pipe Flow: A Practical and Comprehensive Guide",
+        edition: "1st, 2012",
+        locator: "ch. 15, smooth bends, as implemented in the `fluids` library",
+        standing: Published,
+    }
+}
 
 /// Loss of total pressure in a smooth round bend, in velocity pressures, friction along the arc
 /// included:

@@ -1,16 +1,18 @@
 //! Two elbows close together: a wider band, never a claimed value.
 
-use crate::source::{Coefficient, Source, Standing};
+use crate::source::{Coefficient, source};
 
-/// What is known of elbows in combination.
-pub static SOURCE: Source = Source {
-    title: "Idelchik, Handbook of Hydraulic Resistance, elbows in combination; 180 deg bend formulas",
-    edition: "3rd",
-    locator: "folded into a U with no gap 0.6 to 0.8 of two apart; sharp ones in a Z up to 1.8 at 1.8 D and 1.05 at 10 D",
-    standing: Standing::Memory,
-};
+source! {
+    /// What is known of elbows in combination.
+    pub static SOURCE {
+        title: "Idelchik, Handbook of Hydraulic Resistance, elbows in combination; 180 deg bend formulas",
+        edition: "3rd",
+        locator: "folded into a U with no gap 0.6 to 0.8 of two apart; sharp ones in a Z up to 1.8 at 1.8 D and 1.05 at 10 D",
+        standing: Memory,
+    }
+}
 
-/// Elbows farther apart than this, in diameters, do not feel one another.
+/// Elbows farther apart than this, in diameters, do not feel one another. Source: [`SOURCE`].
 pub const FAR: f64 = 10.0;
 
 /// How two elbows lie to one another.
@@ -34,9 +36,10 @@ pub enum Fold {
 /// ```
 pub fn factor(fold: Fold, gap: f64) -> Coefficient {
     /// The gap of the worst case of sharp elbows in a Z, and its factor and that at `FAR`.
+    /// Source: [`SOURCE`].
     const WORST_GAP: f64 = 1.8;
     const SHARP: (f64, f64) = (1.8, 1.05);
-    /// Our assumption for rounded elbows, for which no figure was found.
+    /// Our assumption for rounded elbows, for which no figure was found. Source: [`SOURCE`].
     const ROUNDED: f64 = 1.2;
     const FOLDED: f64 = 0.6;
     let near = (1.0 - gap / FAR).clamp(0.0, 1.0);

@@ -1,46 +1,56 @@
 //! Flexible duct: corrugated semi-rigid metal, and foil on a wire.
 
-use crate::source::{Coefficient, Source, Standing};
+use crate::source::{source, uncertain};
 
-/// The range for metallic flexible duct.
-pub static SEMI_RIGID_SOURCE: Source = Source {
-    title: "Duct handbooks, roughness categories: flexible duct, metallic, fully extended",
-    edition: "current",
-    locator: "rough category, 1.2 to 3.0 mm (range from memory)",
-    standing: Standing::Memory,
-};
+source! {
+    /// The range for metallic flexible duct.
+    pub static SEMI_RIGID_SOURCE {
+        title: "Duct handbooks, roughness categories: flexible duct, metallic, fully extended",
+        edition: "current",
+        locator: "rough category, 1.2 to 3.0 mm (range from memory)",
+        standing: Memory,
+    }
+}
 
-/// Roughness of semi-rigid corrugated metal at full stretch, m.
-pub const SEMI_RIGID_ROUGHNESS: Coefficient = Coefficient {
-    low: 1.2e-3,
-    likely: 1.6e-3,
-    high: 3.0e-3,
-    source: &SEMI_RIGID_SOURCE,
-};
+uncertain! {
+    /// Roughness of semi-rigid corrugated metal at full stretch, m.
+    pub const SEMI_RIGID_ROUGHNESS {
+        low: 1.2e-3,
+        likely: 1.6e-3,
+        high: 3.0e-3,
+        source: SEMI_RIGID_SOURCE,
+    }
+}
 
-/// Measurements of pushed-together flexible duct.
-pub static FOIL_SOURCE: Source = Source {
-    title: "Abushakra, Walker & Sherman, Compression effects on pressure loss in flexible HVAC ducts; with Culp 2011",
-    edition: "2004",
-    locator: "plastic core, 6 to 10 in; carried to 4 in by us",
-    standing: Standing::Published,
-};
+source! {
+    /// Measurements of pushed-together flexible duct.
+    pub static FOIL_SOURCE {
+        title: "Abushakra, Walker & Sherman, Compression effects on pressure loss in flexible HVAC ducts; with Culp 2011",
+        edition: "2004",
+        locator: "plastic core, 6 to 10 in; carried to 4 in by us",
+        standing: Published,
+    }
+}
 
-/// Roughness of foil duct at full stretch, m.
-pub const FOIL_ROUGHNESS: Coefficient = Coefficient {
-    low: 0.9e-3,
-    likely: 0.9e-3,
-    high: 2.1e-3,
-    source: &FOIL_SOURCE,
-};
+uncertain! {
+    /// Roughness of foil duct at full stretch, m.
+    pub const FOIL_ROUGHNESS {
+        low: 0.9e-3,
+        likely: 0.9e-3,
+        high: 2.1e-3,
+        source: FOIL_SOURCE,
+    }
+}
 
-/// How well the effect of pushing together is known, as a factor on it.
-pub const COMPRESSION: Coefficient = Coefficient {
-    low: 0.6,
-    likely: 1.0,
-    high: 1.4,
-    source: &FOIL_SOURCE,
-};
+uncertain! {
+    /// How well the effect of pushing together is known, as a factor on it.
+    pub const COMPRESSION {
+        low: 0.6,
+        likely: 1.0,
+        high: 1.4,
+        source: FOIL_SOURCE,
+    }
+}
 
 /// Factor on the friction of flexible duct that is `percent` short of its full stretch:
 /// 1 + 0.58 c exp(-4.96 D), D the inside diameter in m.
@@ -59,18 +69,22 @@ pub fn compression_factor(percent: f64, diameter_metres: f64) -> f64 {
     1.0 + 0.58 * percent * (-4.96 * diameter_metres).exp()
 }
 
-/// Our guess for bends in flexible duct.
-pub static BENT_SOURCE: Source = Source {
-    title: "Rennels & Hudson's smooth bend with the rough wall's friction factor: calculated, not measured",
-    edition: "2026",
-    locator: "about 0.67 at r/D 1 and 0.45 at 1.5",
-    standing: Standing::Assumption,
-};
+source! {
+    /// Our guess for bends in flexible duct.
+    pub static BENT_SOURCE {
+        title: "Rennels & Hudson's smooth bend with the rough wall's friction factor: calculated, not measured",
+        edition: "2026",
+        locator: "about 0.67 at r/D 1 and 0.45 at 1.5",
+        standing: Assumption,
+    }
+}
 
-/// A factor on the K of a bend in flexible duct.
-pub const BENT: Coefficient = Coefficient {
-    low: 0.7,
-    likely: 1.0,
-    high: 1.3,
-    source: &BENT_SOURCE,
-};
+uncertain! {
+    /// A factor on the K of a bend in flexible duct.
+    pub const BENT {
+        low: 0.7,
+        likely: 1.0,
+        high: 1.3,
+        source: BENT_SOURCE,
+    }
+}

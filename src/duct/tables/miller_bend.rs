@@ -1,27 +1,29 @@
 //! Miller's chart of smooth round bends, as points.
 
-use crate::source::{Source, Standing};
+use crate::source::source;
 
-/// The chart, and how its points got here.
-pub static SOURCE: Source = Source {
-    title: "Miller, Internal Flow Systems, bends of circular section",
-    edition: "2nd, 1990",
-    locator: "ch. 9, base loss and Reynolds number correction; points taken from the digitised chart of the `fluids` library 1.3.1, straight between",
-    standing: Standing::Published,
-};
+source! {
+    /// The chart, and how its points got here.
+    pub static SOURCE {
+        title: "Miller, Internal Flow Systems, bends of circular section",
+        edition: "2nd, 1990",
+        locator: "ch. 9, base loss and Reynolds number correction; points taken from the digitised chart of the `fluids` library 1.3.1, straight between",
+        standing: Published,
+    }
+}
 
-/// Turns of the rows of [`BASE_LOSS`], deg.
+/// Turns of the rows of [`BASE_LOSS`], deg. Source: [`SOURCE`].
 pub const ANGLES: [f64; 22] = [
     10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0, 70.0, 80.0, 90.0, 100.0, 110.0,
     120.0, 130.0, 140.0, 150.0, 160.0, 170.0, 180.0,
 ];
 
-/// r/D of the columns of [`BASE_LOSS`].
+/// r/D of the columns of [`BASE_LOSS`]. Source: [`SOURCE`].
 pub const RATIOS: [f64; 15] = [
     0.75, 0.8, 0.85, 0.92, 1.0, 1.1, 1.2, 1.35, 1.5, 1.75, 2.0, 2.5, 3.0, 3.5, 4.0,
 ];
 
-/// K at Re 1e6 in smooth duct with a long straight after the bend.
+/// K at Re 1e6 in smooth duct with a long straight after the bend. Source: [`SOURCE`].
 pub const BASE_LOSS: [[f64; 15]; 22] = [
     [
         0.0178, 0.0173, 0.0171, 0.0172, 0.0173, 0.0174, 0.0175, 0.0179, 0.0183, 0.0190, 0.0200,
@@ -113,15 +115,15 @@ pub const BASE_LOSS: [[f64; 15]; 22] = [
     ],
 ];
 
-/// Reynolds numbers of the rows of [`REYNOLDS_FACTOR`].
+/// Reynolds numbers of the rows of [`REYNOLDS_FACTOR`]. Source: [`SOURCE`].
 pub const REYNOLDS: [f64; 11] = [
     1.0e4, 1.5e4, 2.0e4, 3.0e4, 4.0e4, 6.0e4, 8.0e4, 1.0e5, 1.5e5, 2.0e5, 3.0e5,
 ];
 
-/// r/D of the columns of [`REYNOLDS_FACTOR`]; the end columns hold beyond them.
+/// r/D of the columns of [`REYNOLDS_FACTOR`]; the end columns hold beyond them. Source: [`SOURCE`].
 pub const FACTOR_RATIOS: [f64; 5] = [1.0, 1.25, 1.5, 1.75, 2.0];
 
-/// Factor on K by Reynolds number.
+/// Factor on K by Reynolds number. Source: [`SOURCE`].
 pub const REYNOLDS_FACTOR: [[f64; 5]; 11] = [
     [2.1773, 2.1822, 2.1838, 2.1823, 2.1776],
     [1.9840, 2.0012, 2.0121, 2.0214, 2.0338],

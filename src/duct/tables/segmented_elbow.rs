@@ -1,22 +1,26 @@
 //! Segmented (gored, adjustable) elbows.
 
-use crate::source::{Coefficient, Source, Standing};
+use crate::source::{source, uncertain};
 
-/// Our estimate from handbook rows for larger ducts.
-pub static SOURCE: Source = Source {
-    title: "Our estimate for 4 in gored elbows; handbook rows for larger duct (0.33 to 0.42, from memory) read low at this size",
-    edition: "2026",
-    locator: "90 deg, r/D 1, four or five pieces; friction of the arc is extra",
-    standing: Standing::Assumption,
-};
+source! {
+    /// Our estimate from handbook rows for larger ducts.
+    pub static SOURCE {
+        title: "Our estimate for 4 in gored elbows; handbook rows for larger duct (0.33 to 0.42, from memory) read low at this size",
+        edition: "2026",
+        locator: "90 deg, r/D 1, four or five pieces; friction of the arc is extra",
+        standing: Assumption,
+    }
+}
 
-/// K of a 90 deg segmented elbow of r/D 1, without its arc's friction.
-pub const K_90: Coefficient = Coefficient {
-    low: 0.40,
-    likely: 0.50,
-    high: 0.70,
-    source: &SOURCE,
-};
+uncertain! {
+    /// K of a 90 deg segmented elbow of r/D 1, without its arc's friction.
+    pub const K_90 {
+        low: 0.40,
+        likely: 0.50,
+        high: 0.70,
+        source: SOURCE,
+    }
+}
 
-/// Share of the 90 deg K that a 45 deg elbow has.
+/// Share of the 90 deg K that a 45 deg elbow has. Source: [`SOURCE`].
 pub const SHARE_AT_45: f64 = 0.6;

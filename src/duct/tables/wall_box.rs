@@ -1,19 +1,23 @@
 //! The recessed box in the wall where the transition duct meets the duct in the wall.
 
-use crate::source::{Coefficient, Source, Standing};
+use crate::source::{source, uncertain};
 
-/// The box spares the transition duct a squeeze; its own port costs about as much as a poor joint.
-pub static SOURCE: Source = Source {
-    title: "Project assumption for the port of a recessed wall box; no measured figure was found",
-    edition: "2026",
-    locator: "K 0.10, believed from 0 to 0.3; a bend in the box is an element of its own",
-    standing: Standing::Assumption,
-};
+source! {
+    /// The box spares the transition duct a squeeze; its own port costs about as much as a poor joint.
+    pub static SOURCE {
+        title: "Project assumption for the port of a recessed wall box; no measured figure was found",
+        edition: "2026",
+        locator: "K 0.10, believed from 0 to 0.3; a bend in the box is an element of its own",
+        standing: Assumption,
+    }
+}
 
-/// Loss coefficient on the duct's velocity pressure.
-pub const K: Coefficient = Coefficient {
-    low: 0.0,
-    likely: 0.1,
-    high: 0.3,
-    source: &SOURCE,
-};
+uncertain! {
+    /// Loss coefficient on the duct's velocity pressure.
+    pub const K {
+        low: 0.0,
+        likely: 0.1,
+        high: 0.3,
+        source: SOURCE,
+    }
+}

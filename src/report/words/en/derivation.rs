@@ -85,6 +85,7 @@ pub(super) const fn subject(subject: Subject) -> &'static str {
     match subject {
         Subject::AirDensity => "Density of the air",
         Subject::AirViscosity => "Viscosity of the air",
+        Subject::Gravity => "Weight of the air in a riser",
         Subject::Saturation => "Moisture in the air",
         Subject::Altitude => "Air pressure by altitude",
         Subject::Friction => "Friction",
@@ -105,6 +106,8 @@ pub(super) const fn subject(subject: Subject) -> &'static str {
         Subject::OpenEnd => "Open end",
         Subject::MakeUpAir => "Make-up air",
         Subject::Blower => "Blower",
+        Subject::Framing => "Studs and joists",
+        Subject::Ceiling => "Ceiling",
         Subject::EachElement => "Worked out for each element",
         Subject::User => "Set in the plan",
     }
