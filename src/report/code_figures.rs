@@ -15,6 +15,8 @@ pub struct CodeFigures {
     pub rule_set: RuleSetId,
     /// The section of the limit.
     pub section: &'static str,
+    /// Where the limit was read.
+    pub source: &'static Source,
     /// How the path through fittings was read.
     pub path_through_fittings_counts: bool,
     /// Length without deductions.
@@ -26,6 +28,12 @@ pub struct CodeFigures {
     /// Length and deductions, set against the limit.
     #[serde(rename = "length_with_deductions_m")]
     pub with_deductions: Length,
+    /// With every estimate at its shortest and the fewest concealed elbows.
+    #[serde(rename = "least_length_m")]
+    pub least: Length,
+    /// With every estimate at its longest and the most concealed elbows.
+    #[serde(rename = "most_length_m")]
+    pub most: Length,
     /// The limit; none where the dryer maker's was not typed.
     #[serde(rename = "limit_m", skip_serializing_if = "Option::is_none")]
     pub limit: Option<Length>,
@@ -47,10 +55,13 @@ impl CodeFigures {
         Self {
             rule_set: code.rule_set,
             section: code.section,
+            source: code.source,
             path_through_fittings_counts: code.path_through_fittings_counts,
             measured: code.measured,
             deductions: code.with_deductions - code.measured,
             with_deductions: code.with_deductions,
+            least: code.least,
+            most: code.most,
             limit: code.limit,
             margin: code.margin,
             verdict: code.verdict,

@@ -1,10 +1,10 @@
 //! Every figure of a plan, joined once: the page, the terminal tool and every file read it here.
 
 use super::code_figures::{CheckFigures, CodeFigures};
-use crate::plan::{BendMethod, ElementId, Plan};
+use crate::plan::{BendMethod, ElementId, Input, Plan};
 use crate::rules::{CodeLength, DeductionNote, code_check};
-use crate::source::{Coefficient, Reach};
-use crate::system::{Assessment, Blower, ElementKind, Finding, assess};
+use crate::source::{Coefficient, Reach, Standing};
+use crate::system::{Assessment, Blower, ElementKind, Finding, Subject, assess, subject_of};
 use crate::units::{Airflow, Density, Length, Pressure, Velocity, Viscosity};
 use serde::Serialize;
 
@@ -19,6 +19,8 @@ pub struct Figures {
     pub code: CodeFigures,
     /// What every rule of the chosen set says, and the sets side by side.
     pub code_check: CheckFigures,
+    /// What the physics rests on that is not published, in the order in which the air meets it.
+    pub unpublished: Vec<(Subject, Standing)>,
     /// What is wrong or doubtful.
     pub findings: Vec<Finding>,
 }
@@ -47,6 +49,9 @@ pub struct Totals {
     /// What the weight of the air adds; a warm riser takes off.
     #[serde(rename = "stack_pa")]
     pub stack: Pressure,
+    /// Height of the termination above the outlet.
+    #[serde(rename = "rise_m")]
+    pub rise: Length,
     /// The house's pressure less the outdoors'; what it is above nought helps the blower.
     #[serde(rename = "house_pressure_pa")]
     pub house_pressure: Pressure,
@@ -66,6 +71,9 @@ pub struct Totals {
     /// Of the exhaust.
     #[serde(rename = "density_kg_per_m3")]
     pub density: Density,
+    /// Of the air outdoors.
+    #[serde(rename = "outdoor_density_kg_per_m3")]
+    pub outdoor_density: Density,
     /// Of the exhaust.
     #[serde(rename = "viscosity_pa_s")]
     pub viscosity: Viscosity,
@@ -137,6 +145,7 @@ pub fn figures(plan: &Plan) -> (Figures, Assessment) {
         elements: elements(&assessment, &check.length),
         code: CodeFigures::of(&check.length),
         code_check: CheckFigures::of(check),
+        unpublished: unpublished(&assessment),
         findings: assessment.findings.clone(),
     };
     (figures, assessment)
@@ -156,11 +165,13 @@ fn totals(assessment: &Assessment) -> Option<Totals> {
         velocity_pressure: at.velocity_pressure,
         loss: at.loss,
         stack: at.stack,
+        rise: run.rise,
         house_pressure: run.house_pressure,
         velocity: at.velocity,
         reynolds: at.reynolds,
         friction_factor: at.friction_factor,
         density: run.density,
+        outdoor_density: run.outdoor_density,
         viscosity: run.viscosity,
         developed_length: run
             .elements
@@ -169,6 +180,28 @@ fn totals(assessment: &Assessment) -> Option<Totals> {
             .sum(),
         equivalent_length: ledger.rows.iter().map(|row| row.equivalent_length).sum(),
     })
+}
+
+/// What moves the air and what each loss rests on, as far as no published source gives it; each once.
+fn unpublished(assessment: &Assessment) -> Vec<(Subject, Standing)> {
+    let mut found = Vec::new();
+    let Some((point, ledger)) = &assessment.working else {
+        return found;
+    };
+    let blower = point.blower.map(|_| {
+        let coefficient = assessment.run.coefficients[Input::BlowerFreeAirflow as usize];
+        coefficient.source
+    });
+    let losses = ledger.rows.iter().map(|row| row.coefficient.source);
+    for source in blower.into_iter().chain(losses) {
+        let subject = subject_of(source).filter(|_| source.standing != Standing::Published);
+        if let Some(subject) = subject
+            && !found.contains(&(subject, source.standing))
+        {
+            found.push((subject, source.standing));
+        }
+    }
+    found
 }
 
 fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {

@@ -5,6 +5,7 @@ use super::length_doubts::{Doubts, Uncertain};
 use super::run_length::{Counted, RunLength};
 use super::{Deciding, Deduction, Doubt, RuleSet, Verdict, rule_set};
 use crate::plan::{ElementId, MakerLimits, Plan, RuleSetId};
+use crate::source::Source;
 use crate::system::{CompiledRun, Finding};
 use crate::units::Length;
 
@@ -19,6 +20,8 @@ pub struct CodeLength {
     pub rule_set: RuleSetId,
     /// The section that the limit stands in.
     pub section: &'static str,
+    /// Where the limit was read.
+    pub source: &'static Source,
     /// Whether the path through fittings was counted.
     pub path_through_fittings_counts: bool,
     /// Straights, and the arcs where they count.
@@ -29,6 +32,10 @@ pub struct CodeLength {
     pub counted: Vec<(ElementId, Length)>,
     /// Measured length and all deductions together: what is set against the limit.
     pub with_deductions: Length,
+    /// The same with every estimate at its shortest and the fewest concealed elbows.
+    pub least: Length,
+    /// The same with every estimate at its longest and the most concealed elbows.
+    pub most: Length,
     /// The limit; none where the dryer maker's was not typed.
     pub limit: Option<Length>,
     /// Limit less length; negative when over.
@@ -138,6 +145,7 @@ impl RunLength {
             RuleSetId::DryerMaker => maker.length,
             _ => set.length_limit,
         };
+        let (least, most) = doubts.ends(with_deductions);
         let (verdict, mut deciding) = doubts.settle(with_deductions, limit);
         if let (Some(Deciding::Elbows { element, at_most }), Some(limit)) = (&mut deciding, limit) {
             *at_most = self.most_elbows(element, limit, |run| run.total(set, maker, counts));
@@ -145,11 +153,14 @@ impl RunLength {
         CodeLength {
             rule_set: set.id,
             section: set.length_clause().section,
+            source: set.length_clause().source,
             path_through_fittings_counts: counts,
             measured,
             deductions,
             counted,
             with_deductions,
+            least,
+            most,
             limit,
             margin: limit.map(|limit| limit - with_deductions),
             verdict,

@@ -82,6 +82,13 @@ impl Doubts {
         kinds
     }
 
+    /// `length` with everything estimated at its least, and at its most.
+    pub(super) fn ends(&self, length: Length) -> (Length, Length) {
+        let less: Length = self.spans.iter().map(|(_, _, less, _)| *less).sum();
+        let more: Length = self.spans.iter().map(|(_, _, _, more)| *more).sum();
+        (length - less, length + more)
+    }
+
     /// The verdict on `length` against `limit`, and where it is open what decides.
     pub(super) fn settle(
         &mut self,
@@ -93,9 +100,7 @@ impl Doubts {
             return (Verdict::CannotTell, Some(Deciding::MakerLength));
         };
         let over = |length: Length| length.metres() > limit.metres() + ROUNDING;
-        let less: Length = self.spans.iter().map(|(_, _, less, _)| *less).sum();
-        let more: Length = self.spans.iter().map(|(_, _, _, more)| *more).sum();
-        let (least, most) = (length - less, length + more);
+        let (least, most) = self.ends(length);
         self.estimated = over(least) != over(most);
         // What is only understated can make the length greater, never less.
         let understated = |doubt: Doubt| {

@@ -3,46 +3,21 @@
 use super::{Deciding, Verdict};
 use crate::numeric::root;
 use crate::plan::Input;
-use crate::system::{Assessment, COEFFICIENTS, CompiledRun, Draw, INPUTS, operating_point};
+use crate::system::{Assessment, Band, CompiledRun, Draw, INPUTS, bands, operating_point};
 use crate::units::Pressure;
 
-/// An uncertain input is believed between these quantiles, as the page's bands are.
-/// Of the computation.
-const QUANTILES: (f64, f64) = (0.1, 0.9);
+/// The quantiles between which an input is moved alone, as the bands have them. Of the computation.
+const QUANTILES: [f64; 2] = [0.1, 0.9];
 /// The turning value is found to this quantile. Of the computation.
 const TOLERANCE: f64 = 1e-4;
-/// Every uncertain input in the order of its number.
-const ALL: [Input; INPUTS] = [
-    Input::RigidRoughness,
-    Input::SemiRigidRoughness,
-    Input::FoilRoughness,
-    Input::FlexibleCompression,
-    Input::SmoothElbow,
-    Input::SegmentedElbow,
-    Input::SharpMitre,
-    Input::BentFlexible,
-    Input::CloseElbows,
-    Input::Blockage,
-    Input::WallHood,
-    Input::LouvredHood,
-    Input::RoofCap,
-    Input::FlapWeight,
-    Input::MakeUpDischarge,
-    Input::Estimates,
-    Input::BlowerFreeAirflow,
-    Input::BlowerShutOffPressure,
-    Input::BlowerExponent,
-    Input::LeakDischarge,
-    Input::WallBox,
-];
-const _: () = assert!(ALL.len() == COEFFICIENTS.len());
 
 /// The verdict on the back pressure of `assessment` against `limit`, the likely pressure, and where
 /// the verdict is open what decides.
 ///
-/// Each input is moved alone from its 10th to its 90th percentile; the spans are independent, so
-/// their squares add. Where the limit lies inside, the widest span decides, and the value of its input
-/// at which the pressure is the limit is looked for with the others in their middle.
+/// The verdict is open where the limit lies inside the band that is shown beside the figure, which
+/// always holds the likely figure too. Then the input decides that moves the pressure most when it is
+/// moved alone, and the value of it at which the pressure is the limit is looked for with the others
+/// likely.
 pub(super) fn judge(
     assessment: &Assessment,
     limit: Pressure,
@@ -52,49 +27,44 @@ pub(super) fn judge(
         return (Verdict::CannotTell, None, Some(Deciding::Airflow));
     };
     let likely = point.evaluation.back_pressure;
-    let base = middle(run);
-    let Some(centre) = pressure(run, &base) else {
+    let Some(Band { low, high }) = bands(run).map(|bands| bands.back_pressure) else {
         return (Verdict::CannotTell, Some(likely), Some(Deciding::Airflow));
     };
-    let (mut up, mut down) = (0.0, 0.0);
-    let mut widest = (0.0, Input::WallHood);
-    for input in ALL {
-        let moved = [QUANTILES.0, QUANTILES.1].map(|quantile| {
-            let mut quantiles = base;
-            quantiles[input as usize] = quantile;
-            pressure(run, &quantiles).map_or(0.0, |moved| (moved - centre).pascals())
-        });
-        let [one, other] = moved;
-        let (rise, fall) = (one.max(other).max(0.0), one.min(other).min(0.0));
-        up += rise * rise;
-        down += fall * fall;
-        if rise - fall > widest.0 {
-            widest = (rise - fall, input);
-        }
-    }
-    let (least, most) = (
-        likely - Pressure::from_pascals(down.sqrt()),
-        likely + Pressure::from_pascals(up.sqrt()),
-    );
-    if most <= limit {
+    if high.max(likely.pascals()) <= limit.pascals() {
         return (Verdict::Meets, Some(likely), None);
     }
-    if least > limit {
+    if low.min(likely.pascals()) > limit.pascals() {
         return (Verdict::DoesNotMeet, Some(likely), None);
     }
-    let input = widest.1;
-    let spare = |quantile: f64| {
+    let deciding = deciding(run, likely, limit);
+    (Verdict::CannotTell, Some(likely), Some(deciding))
+}
+
+/// The input that decides, and where it turns the verdict.
+fn deciding(run: &CompiledRun, likely: Pressure, limit: Pressure) -> Deciding {
+    let base = middle(run);
+    let moved = |input: Input, quantile: f64| {
         let mut quantiles = base;
         quantiles[input as usize] = quantile;
-        let moved = pressure(run, &quantiles).map_or(centre, |moved| moved);
-        (limit - (likely + (moved - centre))).pascals()
+        pressure(run, &quantiles).unwrap_or(likely)
     };
+    let width = |input: Input| {
+        let [one, other] = QUANTILES.map(|quantile| moved(input, quantile));
+        (one - other).abs().pascals()
+    };
+    let widest = Input::ALL
+        .into_iter()
+        .map(|input| (input, width(input)))
+        .reduce(|widest, next| if next.1 > widest.1 { next } else { widest });
+    let input = widest.map_or(Input::WallHood, |(input, _)| input);
+    // Off the likely figure by what the middle of the elements' own inputs is off it.
+    let offset = likely - pressure(run, &base).unwrap_or(likely);
+    let spare = |quantile: f64| (limit - moved(input, quantile) - offset).pascals();
     let turns_at = root(spare, 0.0, 1.0, TOLERANCE)
         .ok()
         .filter(|_| input.is_settable())
         .map(|quantile| run.coefficients[input as usize].at(quantile));
-    let deciding = Deciding::Input { input, turns_at };
-    (Verdict::CannotTell, Some(likely), Some(deciding))
+    Deciding::Input { input, turns_at }
 }
 
 /// The quantiles at which every input has its likely value; half way for what is worked out for each

@@ -7,27 +7,14 @@ use super::{Finding, USER_SOURCE};
 use crate::air::MoistAir;
 use crate::duct::elbow::{ElbowLaw, Method, mitre, spread_of_methods};
 use crate::duct::tables::close_elbows::{self, FAR, Fold};
+use crate::duct::tables::make_up_air::{ROOM_CELSIUS, ROOM_HUMIDITY};
 use crate::duct::{area_change, blockage};
 use crate::plan::{
     Bend, BendMethod, Duct, ElbowKind, ElementId, LegState, NodeId, Part, Piece, PieceKind, Plan,
     RunPath, clashes,
 };
-use crate::source::{Coefficient, Reach, source};
+use crate::source::{Coefficient, Reach};
 use crate::units::{Length, Pressure, Temperature};
-
-source! {
-    /// Of the air that a room draws from the house.
-    pub static ROOM_AIR_SOURCE {
-        title: "Our assumption for the air of the house",
-        edition: "2026",
-        locator: "20 °C, half saturated: its density hardly moves the loss",
-        standing: Assumption,
-    }
-}
-
-/// The air of the room that make-up air comes through. Source: [`ROOM_AIR_SOURCE`].
-const ROOM_CELSIUS: f64 = 20.0;
-const ROOM_HUMIDITY: f64 = 0.5;
 
 /// Two elbows are close enough to be worth a remark below this gap, diameters.
 /// Source: [`close_elbows::SOURCE`].

@@ -33,4 +33,4 @@ pub use ledger::{Ledger, LedgerRow};
 pub use operating_point::{OperatingPoint, OperatingPointError, operating_point};
 pub use pressure_line::{PressurePoint, pressure_line};
 pub use share::{LEAST_SHARE, Share};
-pub use sources::{SOURCES, Subject};
+pub use sources::{SOURCES, Subject, subject_of};

@@ -1,6 +1,5 @@
 //! Every source that the physics rests on, to be listed and walked.
 
-use super::compile::ROOM_AIR_SOURCE;
 use super::compiled::GRAVITY_SOURCE;
 use super::{EACH_ELEMENT_SOURCE, USER_SOURCE};
 use crate::air::{ALTITUDE_SOURCE, DENSITY_SOURCE, SATURATION_SOURCE, VISCOSITY_SOURCE};
@@ -13,9 +12,11 @@ use crate::duct::tables::{
 };
 use crate::plan::{CEILING_SOURCE, LUMBER_SOURCE};
 use crate::source::Source;
+use serde::Serialize;
 
 /// What a source is for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Subject {
     /// Density of moist air.
     AirDensity,
@@ -104,9 +105,15 @@ pub static SOURCES: [(Subject, &Source); 34] = [
     (Subject::Termination, &termination::SOURCE),
     (Subject::OpenEnd, &termination::OPEN_END_SOURCE),
     (Subject::MakeUpAir, &make_up_air::SOURCE),
-    (Subject::MakeUpAir, &ROOM_AIR_SOURCE),
+    (Subject::MakeUpAir, &make_up_air::ROOM_AIR_SOURCE),
     (Subject::Framing, &LUMBER_SOURCE),
     (Subject::Ceiling, &CEILING_SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),
     (Subject::User, &USER_SOURCE),
 ];
+
+/// What `source` is for; none where it is none of [`SOURCES`].
+pub fn subject_of(source: &'static Source) -> Option<Subject> {
+    let mut listed = SOURCES.iter();
+    listed.find_map(|(subject, other)| (*other == source).then_some(*subject))
+}

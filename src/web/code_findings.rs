@@ -7,6 +7,7 @@ use crate::editor::Action;
 use crate::plan::{ElementId, RuleTopic};
 use crate::report::words::{CodeLabel, Message};
 use crate::rules::{Deciding, RuleFinding, Verdict};
+use crate::source::{Source, Standing};
 use crate::system::ElementKind;
 use leptos::prelude::*;
 
@@ -20,6 +21,12 @@ fn key(finding: &RuleFinding) -> Key {
         opening.map(|opening| opening.opening.to_string()),
         finding.verdict == Verdict::CheckOnSite,
     )
+}
+
+/// How far a source can be leaned on, in brackets; nothing for what was read in print.
+pub(super) fn weak_standing(store: Store, source: &Source) -> Option<String> {
+    let is_weak = source.standing != Standing::Published;
+    is_weak.then(|| format!(" ({})", store.say(Message::Standing(source.standing))))
 }
 
 fn kind_of(results: &Results, id: &ElementId) -> Option<ElementKind> {
@@ -109,6 +116,8 @@ fn Finding(key: Key) -> impl IntoView {
         move || text(|finding| Message::RuleMeasured(finding)).filter(|text| !text.is_empty());
     let source = move || text(|finding| Message::Source(finding.source));
     let section = move || finding.with(|it| it.as_ref().map(|it| it.section));
+    // How far the section can be leaned on stands beside it, unless it was read in print.
+    let standing = move || finding.with(|it| weak_standing(store, it.as_ref()?.source));
     let verdict = Signal::derive(move || {
         finding.with(|it| it.as_ref().map_or(Verdict::CheckOnSite, |it| it.verdict))
     });
@@ -130,14 +139,14 @@ fn Finding(key: Key) -> impl IntoView {
         view! {
             <label class="check">
                 <input type="checkbox" prop:checked=seen on:change=tick/>
-                <span><strong>{name}</strong> " " <small>{section}</small></span>
+                <span><strong>{name}</strong> " " <small>{section} {standing}</small></span>
             </label>
         }
         .into_any()
     } else {
         view! {
             <p>
-                <VerdictWord verdict/> ": " <strong>{name}</strong> " " <small>{section}</small>
+                <VerdictWord verdict/> ": " <strong>{name}</strong> " " <small>{section} {standing}</small>
             </p>
         }
         .into_any()

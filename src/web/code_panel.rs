@@ -9,7 +9,7 @@ use super::totals::VerdictWord;
 use crate::editor::Action;
 use crate::plan::CodeChoice;
 use crate::report::CodeFigures;
-use crate::report::words::{Label, Message};
+use crate::report::words::{Label, Message, TotalFormula};
 use crate::rules::RULE_SETS;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -57,6 +57,17 @@ pub(super) fn CodePanel() -> impl IntoView {
                 }))}
             </p>
             <DecidingText deciding/>
+            <p class="fine formula" data-testid="code-formula">
+                {move || store.steady.with(|results| {
+                    store.say(Message::TotalFormula(&results.figures, TotalFormula::CodeLength))
+                })}
+            </p>
+            <p class="fine">
+                {move || of_code(&|code| store.say(Message::CodeLengthSpan {
+                    least: code.least,
+                    most: code.most,
+                }))}
+            </p>
             <dl class="pairs">
                 <dt>{label_text(Label::MeasuredLength)}</dt>
                 <dd>{move || of_code(&|code| units().length(code.measured).to_string())}</dd>

@@ -1,6 +1,7 @@
 //! The rule sets side by side, and code against air. The tables are there only while they are
 //! unfolded: nothing of them is written while something is dragged above them.
 
+use super::code_findings::weak_standing;
 use super::code_panel::set_code;
 use super::store::{Store, code_text, label_text};
 use super::totals::VerdictWord;
@@ -107,6 +108,7 @@ fn Reading(reading: CodeFigures) -> impl IntoView {
     } else {
         CodeLabel::PathLeftOut
     };
+    let standing = weak_standing(store, reading.source);
     let verdict = reading.verdict;
     let choose = move |_| {
         set_code(store, |code| {
@@ -125,7 +127,7 @@ fn Reading(reading: CodeFigures) -> impl IntoView {
                 >
                     <span>{store.say(Message::RuleSet(set))}</span>
                     {move || is_chosen().then(|| view! { <small>{code_text(CodeLabel::Chosen)}</small> })}
-                    <small>{reading.section}</small>
+                    <small>{reading.section} {standing}</small>
                 </button>
             </th>
             <td>{code_text(path)}</td>

@@ -3,6 +3,7 @@
 
 mod air_panel;
 mod app;
+mod asked;
 mod band_client;
 mod band_protocol;
 mod band_worker;

@@ -9,6 +9,7 @@ use super::termination_fields::TerminationFields;
 use super::thing_fields::ThingPanel;
 use crate::editor::{Action, Tool, rise_at};
 use crate::plan::{Elbow, ElbowKind, ElementId, NodeId, Part, Plan, Point};
+use crate::report::ElementFigures;
 use crate::report::words::{Label, Message};
 use crate::system::ElementKind;
 use crate::units::Length;
@@ -234,6 +235,7 @@ fn Grounds(id: ElementId) -> impl IntoView {
             let source = coefficient.source;
             Some(view! {
                 <p class="formula">{store.say(Message::LossFormula(element))}</p>
+                <p class="formula">{length_formula(store, element)}</p>
                 <p>
                     {label_text(label)} ": " <strong>{likely} {unit}</strong>
                     " (" {low} "\u{2013}" {high} "), "
@@ -251,6 +253,11 @@ fn Grounds(id: ElementId) -> impl IntoView {
         <p class="selected-name">{name}</p>
         {grounds}
     }
+}
+
+fn length_formula(store: Store, element: &ElementFigures) -> Option<String> {
+    let totals = store.steady.with(|results| results.figures.totals)?;
+    Some(store.say(Message::EquivalentLengthFormula(element, &totals)))
 }
 
 #[component]

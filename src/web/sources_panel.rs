@@ -10,28 +10,15 @@ use leptos::prelude::*;
 #[component]
 pub(super) fn SourcesPanel() -> impl IntoView {
     let store = expect_context::<Store>();
-    let formulas = [
-        (Label::Airflow, TotalFormula::Airflow),
-        (Label::Velocity, TotalFormula::Velocity),
-        (
-            Label::BalanceVelocityPressure,
-            TotalFormula::VelocityPressure,
-        ),
-        (Label::BackPressure, TotalFormula::BackPressure),
-    ];
-    let formulas = formulas
-        .map(|(label, which)| {
+    let formulas = TotalFormula::ALL
+        .map(|which| {
             let formula = move || {
-                store.steady.with(|results| {
-                    let totals = results.figures.totals.as_ref();
-                    totals.map_or_else(
-                        || label_text(Label::NoAirflowFigure),
-                        |totals| store.say(Message::TotalFormula(totals, which)),
-                    )
-                })
+                store
+                    .steady
+                    .with(|results| store.say(Message::TotalFormula(&results.figures, which)))
             };
             view! {
-                <dt>{label_text(label)}</dt>
+                <dt>{store.say(Message::TotalName(which))}</dt>
                 <dd class="formula">{formula}</dd>
             }
         })

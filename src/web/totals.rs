@@ -1,7 +1,8 @@
 //! The totals above the drawing, with their bands, and the sentence on the costliest element.
 
+use super::asked::{Asked, AskedAnswer, AskedName};
 use super::store::{Store, label_text};
-use crate::report::words::{Label, Message};
+use crate::report::words::{Label, Message, TotalFormula};
 use crate::rules::Verdict;
 use crate::system::{Band, Bands, ElementKind};
 use crate::units::{Airflow, Pressure, Shown, UnitSystem, Velocity};
@@ -19,14 +20,16 @@ pub(super) fn Totals() -> impl IntoView {
     let pressure_band = |units: UnitSystem, band: f64| units.pressure(Pressure::from_pascals(band));
     let velocity_band =
         |units: UnitSystem, band: f64| units.velocity(Velocity::from_metres_per_second(band));
+    provide_context(Asked(RwSignal::new(None)));
     view! {
         <section class="totals" aria-label=label_text(Label::Totals)>
             <dl>
-                <Total label=Label::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
-                <Total label=Label::BackPressure hint=Label::BackPressureHint figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>
-                <Total label=Label::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
+                <Total label=Label::Airflow formula=TotalFormula::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
+                <Total label=Label::BackPressure formula=TotalFormula::BackPressure hint=Label::BackPressureHint figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>
+                <Total label=Label::Velocity formula=TotalFormula::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
                 <CodeTotal/>
             </dl>
+            <AskedAnswer/>
         </section>
     }
 }
@@ -34,6 +37,7 @@ pub(super) fn Totals() -> impl IntoView {
 #[component]
 fn Total(
     label: Label,
+    formula: TotalFormula,
     #[prop(optional, into)] hint: Option<Label>,
     figure: impl Fn() -> Option<Shown> + Send + Sync + 'static,
     band: fn(&Bands) -> Band,
@@ -46,7 +50,7 @@ fn Total(
     view! {
         <div class="total" data-total=key>
             <dt>
-                {label_text(label)}
+                <AskedName name=label_text(label) which=formula/>
                 {hint.map(|hint| view! { <small>{label_text(hint)}</small> })}
             </dt>
             <dd class="total-figure">
@@ -74,12 +78,20 @@ fn CodeTotal() -> impl IntoView {
                 units.length(code.with_deductions),
                 code.verdict,
                 code.limit.map(|limit| units.length(limit).to_string()),
+                (code.most > code.least).then(|| {
+                    let low = units.length(code.least).figure;
+                    let high = units.length(code.most).to_string();
+                    store.say(Message::Band {
+                        low: &low,
+                        high: &high,
+                    })
+                }),
             )
         })
     };
     view! {
         <div class="total" data-total="CodeLength">
-            <dt>{label_text(Label::CodeLength)}</dt>
+            <dt><AskedName name=label_text(Label::CodeLength) which=TotalFormula::CodeLength/></dt>
             <dd class="total-figure">
                 {move || length().0.figure}
                 <small>{move || length().0.unit}</small>
@@ -88,6 +100,7 @@ fn CodeTotal() -> impl IntoView {
                 <VerdictWord verdict=Signal::derive(move || length().1)/>
                 " " {move || length().2}
             </dd>
+            {move || length().3.map(|span| view! { <dd class="total-span">{span}</dd> })}
         </div>
     }
 }
@@ -139,6 +152,9 @@ pub(super) fn DominantSentence() -> impl IntoView {
     };
     view! {
         <p class="dominant" data-testid="dominant">{sentences}</p>
-        <p class="fine">{label_text(Label::BandMeaning)}</p>
+        <p class="fine">
+            {label_text(Label::BandMeaning)} " "
+            {move || store.steady.with(|results| store.say(Message::Unpublished(&results.figures.unpublished)))}
+        </p>
     }
 }

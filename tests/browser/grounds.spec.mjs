@@ -43,7 +43,7 @@ test('what rests on an assumption says so without a click', async ({ page, site 
   const sheet = await Sheet.open(page, site);
   for (const element of ['elbow:p2', 'termination:p4']) await expect(sheet.row(element)).toContainText('assumption');
   await expect(sheet.row('leg:p4')).not.toContainText('assumption');
-  await expect(page.locator('main, #app').first()).toContainText('Hood and blower are assumptions');
+  await expect(page.locator('.sheet-drawing > .fine')).toContainText('No published measurement stands behind: Blower (assumption), Segmented elbow (assumption), Hoods and cap (assumption).');
 });
 
 test('an element and its band stand together, and a drag shows no band of another plan', async ({ page, site }) => {
@@ -63,14 +63,54 @@ test('an element and its band stand together, and a drag shows no band of anothe
 test('a total and an element show their formula with the numbers of the page', async ({ page, site }) => {
   const sheet = await Sheet.open(page, site);
   const formulas = page.locator('.sources > dl .formula');
-  await expect(formulas).toHaveCount(4);
+  await expect(formulas).toHaveCount(8);
   const figure = (await sheet.total('BackPressure').innerText()).match(/[\d.]+/)[0];
-  await expect(formulas.last()).toContainText(`= ${figure} in. w.c.`);
+  await expect(formulas.filter({ hasText: 'p = losses' })).toContainText(`= ${figure} in. w.c.`);
   await sheet.select('elbow:p2');
   const loss = await sheet.cell('elbow:p2', 'loss').textContent();
-  await expect(page.locator('.selected .formula')).toHaveText(new RegExp(`^Δp = K · q = .* = ${loss} in\\. w\\.c\\.$`));
+  const own = page.locator('.selected .formula');
+  await expect(own.first()).toHaveText(new RegExp(`^Δp = K · q = .* = ${loss} in\\. w\\.c\\.$`));
+  const length = await sheet.cell('elbow:p2', 'equivalent-length').textContent();
+  await expect(own.last()).toHaveText(new RegExp(`^Lₑ = D · Δp / .* = ${length} ft$`));
   await sheet.units('m, Pa, L/s');
-  await expect(page.locator('.selected .formula')).toContainText('Pa');
+  await expect(own.first()).toContainText('Pa');
+});
+
+const unitsOf = { Airflow: ' cfm', BackPressure: ' in. w.c.', Velocity: ' fpm' };
+
+for (const [name, unit] of Object.entries(unitsOf)) {
+  test(`pressed on its name, ${name} says where it comes from`, async ({ page, site }) => {
+    const sheet = await Sheet.open(page, site);
+    const figure = (await sheet.total(name).innerText()).match(/[\d.]+/)[0];
+    const ask = page.locator(`[data-total=${name}] .ask`);
+    await ask.focus();
+    await page.keyboard.press('Enter');
+    const answer = page.locator('.asked');
+    await expect(answer.locator('.formula')).toContainText(`${figure}${unit}`);
+    await expect(answer).toContainText('10th to the 90th percentile of 512 runs');
+    await expect(answer).toContainText(/Moved most by: .* % of the spread/);
+    await expect(answer).toContainText('Blower (assumption)');
+    await expect(ask).toHaveAttribute('aria-expanded', 'true');
+    await page.keyboard.press('Enter');
+    await expect(answer).toHaveCount(0);
+  });
+}
+
+test('the code length shows its sum, its source, and what an estimate does to it', async ({ page, site }) => {
+  const sheet = await Sheet.open(page, site);
+  await page.locator('[data-total=CodeLength] .ask').click();
+  const answer = page.locator('.asked');
+  const figure = (await sheet.total('CodeLength').innerText()).trim();
+  await expect(answer.locator('.formula')).toContainText(`= ${figure}; limit 35' 0"`);
+  await expect(answer).toContainText('M1502.4.6.1');
+  await expect(answer).toContainText('No length in it is estimated.');
+  await expect(page.locator('.total-span')).toHaveCount(0);
+  await sheet.reopen((plan) => {
+    plan.run.points.at(-1).estimate = { less_m: 0.3048, more_m: 0.6096 };
+  });
+  await expect(page.locator('.total-span')).toHaveText(`32' 10 1/8" to 35' 10 1/8"`);
+  await expect(page.getByTestId('code-span')).toContainText(`32' 10 1/8" to 35' 10 1/8"`);
+  await expect(page.getByTestId('code-verdict')).toContainText('Cannot tell');
 });
 
 for (const colorScheme of ['light', 'dark']) {
@@ -78,6 +118,7 @@ for (const colorScheme of ['light', 'dark']) {
     await page.emulateMedia({ colorScheme });
     const sheet = await Sheet.open(page, site);
     await sheet.unfold();
+    await page.locator('[data-total=BackPressure] .ask').click();
     await expect(page.locator('.sources details dd').first()).toBeVisible();
     for (const standing of ['assumption', 'published', 'from memory']) await expect(page.locator('.sources details')).toContainText(standing);
     expect(await violations(page)).toEqual([]);

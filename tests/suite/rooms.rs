@@ -1,7 +1,7 @@
 //! The rooms of `src`: who may use whom, who may name the browser's libraries, how long a file may
 //! be, and that prose stands in `report/words` alone. Source: the project's architecture text.
 
-use crate::rust_text::{Kind, Token, plain_code, tokens, without_constants_of};
+use crate::rust_text::{Kind, Token, plain_code, tokens, without_declared_by};
 use crate::tally::Tally;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -332,7 +332,7 @@ fn is_keyword(word: &str) -> bool {
 /// What reads like prose in the code of `text`: a string, or bare words in a row, as a view's macro
 /// takes them.
 fn prose(text: &str) -> Vec<String> {
-    let code = without_constants_of(&plain_code(&tokens(text)), "Source");
+    let code = without_declared_by(&plain_code(&tokens(text)), "source");
     let mut found = Vec::new();
     let mut row: Vec<&str> = Vec::new();
     for (index, token) in code.iter().enumerate() {
@@ -389,8 +389,7 @@ fn prose_is_found_and_the_rest_let_pass() {
         "/// This is what a comment may say.\nfn f() {}",
         "#[serde(rename = \"a name of some words\")] struct S;",
         "#[cfg(test)] mod tests { const S: &str = \"this run is too long\"; }",
-        "pub static S: Source = Source { title: \"one book of many\", edition: \"first\" };",
-        "const S: [Source; 1] = [Source { title: \"one book of many\" }];",
+        "source! { pub static S { title: \"one book of many\", edition: \"first\" } }",
         "let path = \"M 0 0 l 1 1 z\";",
         "<div class=\"tool open wide\" />",
         "const UNIT: &str = \"in. w.c.\";",

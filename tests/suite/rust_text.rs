@@ -264,40 +264,17 @@ pub fn plain_code(tokens: &[Token]) -> Vec<Token> {
     plain
 }
 
-/// The place of the equals sign of the static or constant that begins at `at`; none where something
-/// else begins there.
-fn value_of(tokens: &[Token], mut at: usize) -> Option<usize> {
-    loop {
-        match tokens.get(at)?.kind {
-            Kind::Mark('=') => return Some(at),
-            Kind::Mark('{' | ';') => return None,
-            Kind::Mark('(' | '[') => at = after_bracket(tokens, at),
-            _ => at += 1,
-        }
-    }
-}
-
-/// `tokens` without the statics and constants whose type names `type_name`.
-pub fn without_constants_of(tokens: &[Token], type_name: &str) -> Vec<Token> {
+/// `tokens` without what is declared by the macro called `name`, written with braces.
+pub fn without_declared_by(tokens: &[Token], name: &str) -> Vec<Token> {
     let mut rest = Vec::new();
     let mut at = 0;
     while at < tokens.len() {
-        let begins = matches!(tokens[at].word(), Some("static" | "const"));
-        let value = if begins { value_of(tokens, at) } else { None };
-        let is_one = value.is_some_and(|value| {
-            tokens[at..value]
-                .iter()
-                .any(|token| token.word() == Some(type_name))
-        });
-        if let Some(value) = value.filter(|_| is_one) {
-            at = value;
-            while at < tokens.len() && !tokens[at].is_mark(';') {
-                at = match tokens[at].kind {
-                    Kind::Mark('(' | '[' | '{') => after_bracket(tokens, at),
-                    _ => at + 1,
-                };
-            }
-            at += 1;
+        let is_mark = |ahead: usize, mark| {
+            let token: Option<&Token> = tokens.get(at + ahead);
+            token.is_some_and(|token| token.is_mark(mark))
+        };
+        if tokens[at].word() == Some(name) && is_mark(1, '!') && is_mark(2, '{') {
+            at = after_bracket(tokens, at + 2);
         } else {
             rest.push(tokens[at].clone());
             at += 1;
@@ -316,7 +293,7 @@ fn comments_strings_and_tests_are_told_apart() {
         #[cfg(test)]
         #[allow(clippy::panic)]
         mod tests { const X: &str = r#"raw " text"#; }
-        static S: Source = Source { title: "t; u" };
+        source! { static S { title: "t; u" } }
         const N: usize = 2;
     "##;
     let plain = plain_code(&tokens(text));
@@ -328,7 +305,7 @@ fn comments_strings_and_tests_are_told_apart() {
         })
         .collect();
     assert_eq!(texts, [("text \\ quoted", 5), ("t; u", 9)]);
-    let rest = without_constants_of(&plain, "Source");
+    let rest = without_declared_by(&plain, "source");
     let words: Vec<_> = rest.iter().filter_map(Token::word).collect();
     assert_eq!(
         words,

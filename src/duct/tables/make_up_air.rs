@@ -21,3 +21,18 @@ uncertain! {
         source: SOURCE,
     }
 }
+
+source! {
+    /// Of the air that a room draws from the house.
+    pub static ROOM_AIR_SOURCE {
+        title: "Our assumption for the air of the house",
+        edition: "2026",
+        locator: "20 °C, half saturated: its density hardly moves the loss",
+        standing: Assumption,
+    }
+}
+
+/// Temperature of the room that make-up air comes through, °C. Source: [`ROOM_AIR_SOURCE`].
+pub const ROOM_CELSIUS: f64 = 20.0;
+/// Its relative humidity, 0..1. Source: [`ROOM_AIR_SOURCE`].
+pub const ROOM_HUMIDITY: f64 = 0.5;

@@ -111,6 +111,8 @@ pub enum Label {
     Likely,
     BandPending,
     BandMeaning,
+    WhereFrom,
+    MovedMostBy,
     FiguresFrom,
     FiguresFromHint,
     AllSources,

@@ -9,7 +9,7 @@ pub use code_label::CodeLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, RuleTopic, Thing};
-use crate::report::{ElementFigures, Totals};
+use crate::report::{ElementFigures, Figures, Totals};
 use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
 use crate::source::{Coefficient, Reach, Source, Standing};
@@ -25,7 +25,7 @@ pub enum Language {
 }
 
 /// A total whose formula can be shown.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum TotalFormula {
     /// Mean velocity.
     Velocity,
@@ -35,6 +35,28 @@ pub enum TotalFormula {
     BackPressure,
     /// Airflow.
     Airflow,
+    /// Sum of the elements' losses.
+    Loss,
+    /// What the weight of the air in the run's rise adds.
+    Draught,
+    /// Physical equivalent length of all elements.
+    EquivalentLength,
+    /// Length by the code.
+    CodeLength,
+}
+
+impl TotalFormula {
+    /// Every one, in the order in which they are told.
+    pub const ALL: [Self; 8] = [
+        Self::Airflow,
+        Self::Velocity,
+        Self::VelocityPressure,
+        Self::Loss,
+        Self::Draught,
+        Self::BackPressure,
+        Self::EquivalentLength,
+        Self::CodeLength,
+    ];
 }
 
 /// A message key with its arguments.
@@ -85,7 +107,32 @@ pub enum Message<'a> {
     /// How an element's loss comes about, with the numbers put in.
     LossFormula(&'a ElementFigures),
     /// How a total comes about, with the numbers put in.
-    TotalFormula(&'a Totals, TotalFormula),
+    TotalFormula(&'a Figures, TotalFormula),
+    /// A total by its name.
+    TotalName(TotalFormula),
+    /// How an element's physical equivalent length comes about, with the numbers put in.
+    EquivalentLengthFormula(&'a ElementFigures, &'a Totals),
+    /// How a band comes about, of so many runs.
+    BandFormula {
+        /// So many.
+        samples: usize,
+    },
+    /// An uncertain input's share of a figure's spread.
+    InputShare {
+        /// Which.
+        input: Input,
+        /// Its share of the variance, 0..1.
+        share: f64,
+    },
+    /// From where to where a code length may lie, because of estimates; that nothing is estimated.
+    CodeLengthSpan {
+        /// With every estimate at its least.
+        least: Length,
+        /// With every estimate at its most.
+        most: Length,
+    },
+    /// What the physics rests on that is not published.
+    Unpublished(&'a [(Subject, Standing)]),
     /// What a source is for.
     Subject(Subject),
     /// An uncertain input by its name.

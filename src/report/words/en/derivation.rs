@@ -1,9 +1,12 @@
 //! Figures as formulas with the numbers put in.
 
-use crate::report::words::TotalFormula;
-use crate::report::{ElementFigures, Totals};
+use super::label;
+use crate::report::words::{Label, TotalFormula};
+use crate::report::{ElementFigures, Figures, Totals};
+use crate::source::Standing;
 use crate::system::{ElementKind, Subject};
-use crate::units::{Pressure, UnitSystem};
+use crate::units::{Length, Pressure, UnitSystem};
+use std::fmt::Write;
 
 /// How an element's loss comes about; nothing where no air moves.
 pub(super) fn loss(units: UnitSystem, element: &ElementFigures) -> String {
@@ -37,8 +40,28 @@ pub(super) fn loss(units: UnitSystem, element: &ElementFigures) -> String {
     }
 }
 
+/// A total by its name.
+pub(super) const fn name(which: TotalFormula) -> &'static str {
+    match which {
+        TotalFormula::Airflow => "Airflow",
+        TotalFormula::Velocity => "Velocity",
+        TotalFormula::VelocityPressure => "Velocity pressure at the outlet",
+        TotalFormula::Loss => "Sum of losses",
+        TotalFormula::Draught => "Draught of the rise",
+        TotalFormula::BackPressure => "Back pressure",
+        TotalFormula::EquivalentLength => "Equivalent length",
+        TotalFormula::CodeLength => "Code length",
+    }
+}
+
 /// How a total comes about.
-pub(super) fn total(units: UnitSystem, totals: &Totals, which: TotalFormula) -> String {
+pub(super) fn total(units: UnitSystem, figures: &Figures, which: TotalFormula) -> String {
+    let Some(totals) = &figures.totals else {
+        return match which {
+            TotalFormula::CodeLength => code_length(units, figures),
+            _ => label(Label::NoAirflowFigure).to_owned(),
+        };
+    };
     let q = units.pressure(totals.velocity_pressure);
     match which {
         TotalFormula::Velocity => format!(
@@ -73,6 +96,126 @@ pub(super) fn total(units: UnitSystem, totals: &Totals, which: TotalFormula) -> 
                 )
             },
         ),
+        TotalFormula::Loss => {
+            let losses = figures.elements.iter().filter_map(|it| it.air.as_ref());
+            let losses = losses.filter(|air| air.loss > Pressure::ZERO);
+            let terms: Vec<String> = losses.map(|air| units.pressure(air.loss).figure).collect();
+            format!(
+                "Σ Δp = {} = {}",
+                terms.join(" + "),
+                units.pressure(totals.loss)
+            )
+        }
+        TotalFormula::Draught => format!(
+            "−g · Δz · (ρ outdoors − ρ duct) = −9.807 m/s² · {:.2} m · ({:.3} − {:.3}) kg/m³ = {:.1} Pa \
+             = {}",
+            totals.rise.metres(),
+            totals.outdoor_density.kilograms_per_cubic_metre(),
+            totals.density.kilograms_per_cubic_metre(),
+            totals.stack.pascals(),
+            units.pressure(totals.stack)
+        ),
+        TotalFormula::EquivalentLength => format!(
+            "Lₑ = D · Σ Δp / (f · q) = {} · {} / ({:.4} · {q}) = {}",
+            units.length(totals.diameter),
+            units.pressure(totals.loss),
+            totals.friction_factor,
+            units.equivalent_length(totals.equivalent_length)
+        ),
+        TotalFormula::CodeLength => code_length(units, figures),
+    }
+}
+
+/// Measured length, each elbow's deduction, and what is left to the limit.
+fn code_length(units: UnitSystem, figures: &Figures) -> String {
+    let code = &figures.code;
+    let deductions = figures.elements.iter().filter_map(|it| it.code_deduction);
+    let mut text = units.length(code.measured).to_string();
+    for deduction in deductions {
+        // Writing into a string cannot fail.
+        let _ = write!(text, " + {}", units.length(deduction));
+    }
+    let _ = write!(text, " = {}", units.length(code.with_deductions));
+    if let Some(limit) = code.limit {
+        let spare = super::code::spare(
+            &units
+                .length((limit - code.with_deductions).abs())
+                .to_string(),
+            limit < code.with_deductions,
+        );
+        let _ = write!(text, "; limit {}, {spare}", units.length(limit));
+    }
+    let path = if code.path_through_fittings_counts {
+        "straights and the path through fittings"
+    } else {
+        "straights alone"
+    };
+    let _ = write!(
+        text,
+        ". First {path} past the transition duct, then each elbow's deduction."
+    );
+    text
+}
+
+/// How an element's physical equivalent length comes about; nothing where no air moves.
+pub(super) fn equivalent_length(
+    units: UnitSystem,
+    element: &ElementFigures,
+    totals: &Totals,
+) -> String {
+    let Some(air) = &element.air else {
+        return String::new();
+    };
+    format!(
+        "Lₑ = D · Δp / (f · q) = {} · {} / ({:.4} · {}) = {}",
+        units.length(totals.diameter),
+        units.pressure(air.loss),
+        totals.friction_factor,
+        units.pressure(totals.velocity_pressure),
+        units.equivalent_length(air.equivalent_length)
+    )
+}
+
+/// How a band comes about.
+pub(super) fn band(samples: usize) -> String {
+    format!(
+        "The band reaches from the 10th to the 90th percentile of {samples} runs of this plan. In each \
+         of them every uncertain input has a value between its least and its greatest, a likely one \
+         more often (triangular distribution, fixed Sobol sequence), the same for all elements that \
+         rest on it."
+    )
+}
+
+/// From where to where a code length may lie.
+pub(super) fn span(units: UnitSystem, least: Length, most: Length) -> String {
+    if most > least {
+        format!(
+            "{} to {} with every estimated or concealed stretch at its least and at its most",
+            units.length(least),
+            units.length(most)
+        )
+    } else {
+        "No length in it is estimated.".to_owned()
+    }
+}
+
+/// What the physics rests on that is not published, as a sentence; nothing where all of it is.
+pub(super) fn unpublished(grounds: &[(Subject, Standing)]) -> String {
+    let told = grounds.iter().map(|(subject, standing)| {
+        format!(
+            "{} ({})",
+            self::subject(*subject),
+            super::standing(*standing)
+        )
+    });
+    let told: Vec<String> = told.collect();
+    if told.is_empty() {
+        String::new()
+    } else {
+        format!(
+            "No published measurement stands behind: {}.",
+            told.join(", ")
+        )
     }
 }
 

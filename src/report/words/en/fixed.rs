@@ -125,8 +125,10 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::BandPending => "working out the band",
         Label::BandMeaning => {
             "Figures are likely values with a band below: 8 of 10 combinations of the uncertain \
-             inputs fall inside it. Hood and blower are assumptions; no open measurement was found."
+             inputs fall inside it."
         }
+        Label::WhereFrom => "Where this figure comes from",
+        Label::MovedMostBy => "Moved most by",
         Label::FiguresFrom => "Where the figures come from",
         Label::FiguresFromHint => {
             "An element's own formula stands in its panel: select it on the drawing or in the ledger."

@@ -56,7 +56,19 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::FindingsCount { meet, not, open } => code::findings_count(meet, not, open),
         Message::Source(source) => code::source(source),
         Message::LossFormula(element) => derivation::loss(units, element),
-        Message::TotalFormula(totals, which) => derivation::total(units, totals, which),
+        Message::TotalFormula(figures, which) => derivation::total(units, figures, which),
+        Message::TotalName(which) => derivation::name(which).to_owned(),
+        Message::EquivalentLengthFormula(element, totals) => {
+            derivation::equivalent_length(units, element, totals)
+        }
+        Message::BandFormula { samples } => derivation::band(samples),
+        Message::InputShare { input, share } => format!(
+            "{}, {:.0} % of the spread",
+            input_words::input(input),
+            share * 100.0
+        ),
+        Message::CodeLengthSpan { least, most } => derivation::span(units, least, most),
+        Message::Unpublished(grounds) => derivation::unpublished(grounds),
         Message::Subject(subject) => derivation::subject(subject).to_owned(),
         Message::Input(input) => input_words::input(input).to_owned(),
         Message::InputRange { input, coefficient } => input_words::range(units, input, coefficient),
