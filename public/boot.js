@@ -78,8 +78,12 @@ function stop(title, explanation, message) {
 }
 
 try {
+  const { askToKeep, keepForOffline } = await import('./offline.js');
+  askToKeep();
   const { default: start } = await import('./app.js');
   await start();
+  // Once the page stands: what is fetched for later must not be in the way of what is needed now.
+  keepForOffline();
 } catch (problem) {
   stop(
     'Elbowroom could not start',

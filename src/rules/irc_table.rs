@@ -6,7 +6,7 @@ use crate::plan::ElbowKind;
 use crate::units::{Angle, Length};
 
 /// 35 ft from the transition duct's connection to the outlet terminal.
-/// Source: clause [`RuleTopic::Length`].
+/// Source: clause [`RuleTopic::Length`](crate::plan::RuleTopic::Length).
 pub const IRC_LENGTH_LIMIT: Length = Length::from_feet(35.0);
 
 /// One row of the table: a centre-line radius and its deductions.
@@ -29,7 +29,7 @@ const fn row(radius: f64, at_45: f64, at_90: f64) -> LengthRow {
 }
 
 /// Table M1502.4.6.1 by growing radius, in inches. The first row is for mitred (segmented) elbows,
-/// the others for smooth ones. Source: clause [`RuleTopic::Length`].
+/// the others for smooth ones. Source: clause [`RuleTopic::Length`](crate::plan::RuleTopic::Length).
 pub const IRC_LENGTH_TABLE: [LengthRow; 4] = [
     row(4.0, 30.0, 60.0),
     row(6.0, 12.0, 21.0),
@@ -37,7 +37,7 @@ pub const IRC_LENGTH_TABLE: [LengthRow; 4] = [
     row(10.0, 9.0, 18.0),
 ];
 
-/// The size that the table is for. Source: clause [`RuleTopic::DuctSize`].
+/// The size that the table is for. Source: clause [`RuleTopic::DuctSize`](crate::plan::RuleTopic::DuctSize).
 pub(super) const TABLE_DIAMETER: Length = Length::from_inches(4.0);
 
 /// Sizes that differ by less than this, m, are one size: inches turned into metres and back.

@@ -4,6 +4,7 @@
 use super::files;
 use super::keep_view::KeepWord;
 use super::large_type::LargeType;
+use super::offline_word::OfflineWord;
 use super::store::{Store, label_text, the_example};
 use crate::editor::Action;
 use crate::plan::blank;
@@ -23,7 +24,7 @@ pub(super) fn Header() -> impl IntoView {
                 <p class="head-job">{move || store.plan.with(|plan| plan.title.clone())}</p>
             </div>
             <p class="fine head-note">{move || store.plan.with(|plan| plan.note.clone())}</p>
-            <div class="head-keep"><KeepWord/></div>
+            <div class="head-keep"><KeepWord/><OfflineWord/></div>
             <div class="head-tools">
                 <div class="head-steps">
                     <History/>

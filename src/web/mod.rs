@@ -32,6 +32,7 @@ mod ledger;
 mod leg_fields;
 mod mark_list;
 mod mark_view;
+mod offline_word;
 mod own_value;
 mod panic_report;
 mod picture;

@@ -20,6 +20,8 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: '../results/browser.json' }]],
   use: {
     headless: true,
+    // What they do is tested by itself; elsewhere each test starts from the built files.
+    serviceWorkers: 'block',
     viewport: { width: 1280, height: 800 },
     launchOptions: {
       executablePath: chromium,

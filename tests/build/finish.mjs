@@ -5,7 +5,7 @@
 // 2. moves every file into one folder named by the hash of the whole build, so that a
 //    page, its worker and its styles can never come from two builds;
 // 3. writes the names, the build's name and the content security policy into index.html;
-// 4. writes precache.json, the list that a service worker needs;
+// 4. writes the same names into manifest and service worker, and precache.json for tests;
 // 5. prints what a first visit weighs.
 
 import { createHash } from 'node:crypto';
@@ -20,7 +20,9 @@ const release = process.env.TRUNK_PROFILE === 'release';
 if (!staging) throw new Error('TRUNK_STAGING_DIR is not set: this step is run by `trunk build`.');
 
 // Files that browsers look for beside index.html, and that keep their names.
-const BESIDE_INDEX = ['index.html', 'manifest.webmanifest', 'service-worker.js'];
+const MANIFEST = 'manifest.webmanifest';
+const WORKER = 'service-worker.js';
+const BESIDE_INDEX = ['index.html', MANIFEST, WORKER];
 
 const POLICY = [
   "default-src 'none'",
@@ -64,8 +66,10 @@ for (const name of moved) {
 }
 
 writeFileSync(path.join(staging, 'index.html'), finishedPage(read('index.html').toString()));
+writeFileSync(path.join(staging, MANIFEST), finishedManifest(JSON.parse(read(MANIFEST))));
 
 const published = files.map((name) => (moved.includes(name) ? `${build}/${name}` : name));
+writeFileSync(path.join(staging, WORKER), finishedWorker(read(WORKER).toString()));
 const sizes = published.map((name) => {
   const bytes = read(name);
   return { name, size: bytes.length, brotli: brotliSize(bytes) };
@@ -126,6 +130,24 @@ function finishedPage(source) {
     `<link rel="modulepreload" href="${build}/app.js">`,
     `<link rel="preload" href="${build}/app_bg.wasm" as="fetch" type="application/wasm" crossorigin>`,
   ]);
+}
+
+// A manifest's addresses are relative to itself, and its icons are in the build's folder.
+function finishedManifest(manifest) {
+  const icons = manifest.icons.map((icon) => ({ ...icon, src: `${build}/${icon.src}` }));
+  return `${JSON.stringify({ ...manifest, icons }, null, 2)}\n`;
+}
+
+// The service worker keeps every file but itself.
+function finishedWorker(source) {
+  const kept = published.filter((name) => name !== WORKER);
+  return [["'%BUILD%'", JSON.stringify(build)], ["['%FILES%']", JSON.stringify(kept, null, 2)]].reduce(
+    (text, [mark, value]) => {
+      if (text.split(mark).length !== 2) throw new Error(`${WORKER} must hold ${mark} exactly once.`);
+      return text.replace(mark, value);
+    },
+    source,
+  );
 }
 
 function insertedAfter(page, mark, lines) {

@@ -127,6 +127,14 @@ pub(super) fn label(key: Label) -> &'static str {
             "Figures are likely values with a band below: 8 of 10 combinations of the uncertain \
              inputs fall inside it."
         }
+        Label::OfflineReady => "Ready offline",
+        Label::OfflineWaiting => {
+            "A newer version is here. It starts when you want it, or once no page is open."
+        }
+        Label::OfflineOthers => {
+            "Other Elbowroom pages are open. Close them, then start the newer version here."
+        }
+        Label::OfflineTakeOver => "Start the newer version",
         Label::WhereFrom => "Where this figure comes from",
         Label::MovedMostBy => "Moved most by",
         Label::FiguresFrom => "Where the figures come from",
