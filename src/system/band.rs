@@ -1,6 +1,6 @@
 //! How sure the figures are: the run worked out again for a fixed sample of all uncertain inputs.
 
-use super::operating_point::point_with;
+use super::operating_point::{point_in, point_with};
 use super::share::{Share, shares};
 use super::{CompiledRun, Draw, INPUTS};
 use crate::numeric::Sobol;
@@ -110,6 +110,11 @@ impl Sample {
     #[allow(clippy::cast_precision_loss, reason = "a few thousand points")]
     fn of(run: &CompiledRun, count: usize, elements: usize) -> Option<Self> {
         let list = || Vec::with_capacity(count);
+        // The likely run's temperatures serve every draw.
+        let air = point_with(run, &run.values(&Draw::LIKELY))
+            .ok()?
+            .heat
+            .map_or_else(|| run.air(), |profile| profile.air);
         let mut sample = Self {
             quantiles: Vec::with_capacity(count),
             airflow: list(),
@@ -128,11 +133,11 @@ impl Sample {
                 *quantile += half_a_cell;
             }
             let values = run.values(&Draw::at(quantiles));
-            let at = point_with(run, &values).ok()?.evaluation;
+            let (at, _) = point_in(run, &values, &air).ok()?;
             let per_diameter = at.velocity_pressure * at.friction_factor;
             if elements > 0 {
                 let mut columns = sample.elements.iter_mut().rev();
-                run.each_from_end(at.airflow_at_end, &values, |_, passage| {
+                run.each_from_end(at.airflow_at_end, &values, &air, |_, passage| {
                     if let Some((losses, lengths)) = columns.next() {
                         losses.push(passage.loss.pascals());
                         lengths.push((run.diameter * (passage.loss / per_diameter)).metres());

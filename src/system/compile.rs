@@ -17,7 +17,7 @@ use crate::units::{Length, Pressure, Temperature};
 
 /// The air of the room that make-up air comes through: its density hardly moves the loss.
 /// Assumption: 20 °C, half saturated.
-const ROOM_CELSIUS: f64 = 20.0;
+pub(super) const ROOM_CELSIUS: f64 = 20.0;
 const ROOM_HUMIDITY: f64 = 0.5;
 
 /// Two elbows are close enough to be worth a remark below this gap, diameters.
@@ -41,8 +41,8 @@ pub(super) struct Compiler<'a> {
 }
 
 impl<'a> Compiler<'a> {
-    /// Compiles the run of `plan` at the site's `pressure`.
-    pub(super) fn compile(plan: &'a Plan, pressure: Pressure) -> Compiled {
+    /// Compiles the run of `plan` at the site's `pressure`; gives the path that it walked too.
+    pub(super) fn compile(plan: &'a Plan, pressure: Pressure) -> (Compiled, RunPath) {
         let path = RunPath::of(plan);
         let coinciding = path.coinciding.iter();
         let mut compiler = Self {
@@ -63,7 +63,7 @@ impl<'a> Compiler<'a> {
         }
         let clashes = clashes(plan, &path).into_iter().map(Finding::NoRoom);
         compiler.compiled.findings.extend(clashes);
-        compiler.compiled
+        (compiler.compiled, path)
     }
 
     fn push(&mut self, id: ElementId, kind: ElementKind, law: Law) -> &mut CompiledElement {

@@ -59,7 +59,7 @@ fn twenty_elements(criterion: &mut Criterion) {
         bencher.iter(|| operating_point(black_box(&run), &Draw::LIKELY));
     });
     group.bench_function("ledger", |bencher| {
-        bencher.iter(|| Ledger::of(black_box(&run), &point.evaluation));
+        bencher.iter(|| Ledger::of(black_box(&run), &point));
     });
     group.bench_function("compile", |bencher| {
         bencher.iter(|| CompiledRun::of(black_box(&plan)));
@@ -99,7 +99,7 @@ fn growth(criterion: &mut Criterion) {
             },
         );
         group.bench_with_input(BenchmarkId::new("ledger", size), &run, |bencher, run| {
-            bencher.iter(|| Ledger::of(black_box(run), &point.evaluation));
+            bencher.iter(|| Ledger::of(black_box(run), &point));
         });
         group.bench_with_input(BenchmarkId::new("compile", size), &plan, |bencher, plan| {
             bencher.iter(|| CompiledRun::of(black_box(plan)));

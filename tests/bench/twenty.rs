@@ -24,6 +24,6 @@ pub fn run() -> CompiledRun {
 /// One full evaluation: the operating point with the blower, and the ledger there.
 pub fn evaluate(run: &CompiledRun) -> (OperatingPoint, Ledger) {
     let point = operating_point(run, &Draw::LIKELY).expect("air moves");
-    let ledger = Ledger::of(run, &point.evaluation);
+    let ledger = Ledger::of(run, &point);
     (point, ledger)
 }

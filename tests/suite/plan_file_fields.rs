@@ -273,6 +273,24 @@ pub fn faults_of_legs() -> Vec<Case> {
             field("run.points[3].blockage_free_area"),
         ),
         (
+            "insulation by two measures",
+            with(
+                "/run/points/3/insulation",
+                json!({"thickness_m": 0.05, "resistance_m2_k_per_w": 1}),
+            ),
+            field("run.points[3].insulation"),
+        ),
+        (
+            "insulation by its price",
+            with("/run/points/3/insulation", json!({"price": 5})),
+            field("run.points[3].insulation"),
+        ),
+        (
+            "unknown metal",
+            with("/run/points/3/metal", json!("lead")),
+            field("run.points[3].metal"),
+        ),
+        (
             "a leg's diameter as text",
             with("/run/points/2/diameter_m", json!("4 in")),
             field("run.points[2].diameter_m"),
@@ -351,6 +369,16 @@ pub fn faults_of_optional_fields() -> Vec<Case> {
             "overrides null",
             with("/overrides", Value::Null),
             field("overrides"),
+        ),
+        (
+            "unknown phase",
+            with("/exhaust/phase", json!("spin")),
+            field("exhaust.phase"),
+        ),
+        (
+            "temperature neither kept nor lost",
+            with("/exhaust/along_run", json!(null)),
+            field("exhaust.along_run"),
         ),
         (
             "unknown bend method",
