@@ -197,6 +197,7 @@ impl Look {
             Role::Flat | Role::Concealed | Role::Corrugation => {
                 ("none".to_owned(), INK.to_owned(), to_scale)
             }
+            Role::Wet => ("none".to_owned(), INK.to_owned(), 2.0 * HAIRLINE),
             Role::Blockage | Role::Leak => ("none".to_owned(), INK.to_owned(), 4.0 * HAIRLINE),
             Role::WallBox => ("none".to_owned(), INK.to_owned(), 2.0 * HAIRLINE),
             Role::Core => (

@@ -26,6 +26,8 @@ pub struct LedgerRow {
     pub state: State,
     /// What the air's weight adds to the pressure at its foot; a warm riser takes off.
     pub stack: Pressure,
+    /// From which to which share of its length water condenses on its wall, if any does.
+    pub wet: Option<(f64, f64)>,
     /// What of the airflow leaves by it, for a leak; negative where air is drawn in.
     pub escaped: Airflow,
     /// K by each published method, for a smooth elbow; none where a method does not cover it.
@@ -81,11 +83,15 @@ impl Ledger {
                 state,
                 stack,
                 escaped,
+                wet: None,
                 methods: methods(element, &state),
             });
         });
         rows.reverse();
         losses.reverse();
+        if let Some(profile) = &point.heat {
+            profile.each_wet_share(|index, share| rows[index].wet = Some(share));
+        }
         for (index, row) in rows.iter_mut().enumerate() {
             row.rank = rank(&losses, index);
         }

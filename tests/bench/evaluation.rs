@@ -22,8 +22,9 @@ const SAMPLES: usize = 200;
 const GROWTH_SAMPLES: usize = 20;
 const SIZES: [u32; 4] = [10, 100, 1_000, 10_000];
 
-const TIMED: [&str; 6] = [
+const TIMED: [&str; 7] = [
     "full evaluation",
+    "full evaluation with heat",
     "operating point",
     "ledger",
     "compile",
@@ -54,6 +55,10 @@ fn twenty_elements(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("twenty");
     group.bench_function("full evaluation", |bencher| {
         bencher.iter(|| twenty::evaluate(black_box(&run)));
+    });
+    let heated = twenty::run_with_heat();
+    group.bench_function("full evaluation with heat", |bencher| {
+        bencher.iter(|| twenty::evaluate(black_box(&heated)));
     });
     group.bench_function("operating point", |bencher| {
         bencher.iter(|| operating_point(black_box(&run), &Draw::LIKELY));

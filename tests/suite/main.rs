@@ -17,6 +17,7 @@ mod air;
 mod bends;
 mod dust;
 mod friction;
+mod heat;
 mod sobol;
 
 mod bands;

@@ -51,12 +51,15 @@ pub struct Wall {
 pub fn wall(bulk: &Bulk, film: &Film, shell: &Shell, still: &StillAir, start: &Wall) -> Wall {
     const TOLERANCE_KELVINS: f64 = 1e-4;
     const MOST_STEPS: usize = 40;
+    /// The film lags a step behind, and so do the bounds.
+    const SLACK: f64 = 0.05;
     let mut at = *start;
     let heat = film.heat * shell.perimeter;
     let vapour = film.vapour * shell.perimeter;
     // Between the two airs; latent heat warms it to the dew point at most.
-    let coldest = bulk.celsius.min(still.celsius);
-    let warmest = bulk.celsius.max(still.celsius).max(bulk.dry_above);
+    let mut low = bulk.celsius.min(still.celsius);
+    let mut high = bulk.celsius.max(still.celsius).max(bulk.dry_above);
+    let mut last = f64::INFINITY;
     for _ in 0..MOST_STEPS {
         (at.outward, at.film_share) = shell.outward(at.celsius, at.film_share, still);
         let (mut gained, mut slope) = (
@@ -75,9 +78,22 @@ pub fn wall(bulk: &Bulk, film: &Film, shell: &Shell, still: &StillAir, start: &W
                 slope += vapour * latent * steepness(at.saturated, at.celsius);
             }
         }
-        let next = (at.celsius + gained / slope).clamp(coldest, warmest);
-        let step = next - at.celsius;
-        at.celsius = next;
+        if gained > 0.0 {
+            low = low.max(at.celsius);
+        } else {
+            high = high.min(at.celsius);
+        }
+        let newton = gained / slope;
+        // Where the wall turns from dry to wet the slope jumps, and steps that do not shrink could go
+        // to and fro over it for ever: they halve the bounds instead.
+        let inside = (low - SLACK..=high + SLACK).contains(&(at.celsius + newton));
+        let step = if inside && newton.abs() < last.abs() / 2.0 {
+            newton
+        } else {
+            f64::midpoint(low, high) - at.celsius
+        };
+        last = step;
+        at.celsius += step;
         if step.abs() < TOLERANCE_KELVINS {
             break;
         }

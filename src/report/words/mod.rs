@@ -3,9 +3,11 @@
 
 mod code_label;
 mod en;
+mod heat_label;
 mod label;
 
 pub use code_label::CodeLabel;
+pub use heat_label::HeatLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};

@@ -18,8 +18,9 @@ struct Walk<'a> {
     heat: &'a HeatRun,
     celsius: f64,
     humidity_ratio: f64,
-    /// What a metre takes off the temperature, as the last cell had it.
+    /// What a metre takes off the temperature and off the humidity ratio, as the last cell had it.
     slope: f64,
+    ratio_slope: f64,
     wall: Wall,
     cells: Vec<HeatCell>,
 }
@@ -41,6 +42,7 @@ pub(in crate::system) fn march(
         celsius: heat.celsius,
         humidity_ratio: heat.humidity_ratio,
         slope: 0.0,
+        ratio_slope: 0.0,
         wall: Wall {
             celsius: heat.celsius,
             outward: 0.0,
@@ -117,7 +119,7 @@ impl Walk<'_> {
         };
         let bulk = Bulk {
             celsius: middle,
-            humidity_ratio: self.humidity_ratio,
+            humidity_ratio: (self.humidity_ratio - self.ratio_slope * length / 2.0).max(0.0),
             pressure: self.heat.pressure,
             dry_above: self.heat.dry_above,
         };
@@ -149,6 +151,7 @@ impl Walk<'_> {
             water_heat += dry_air * mist * WATER_HEAT_CAPACITY * leaving;
         }
         self.slope = (entering - leaving) / length;
+        self.ratio_slope = (entering_ratio - ratio) / length;
         (self.celsius, self.humidity_ratio) = (leaving, ratio);
         self.cells.push(HeatCell {
             element,

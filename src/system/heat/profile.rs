@@ -77,6 +77,26 @@ impl HeatProfile {
         self.cells.iter().map(|cell| cell.heat).sum()
     }
 
+    /// Gives `take` each element on whose wall water condenses, with the shares of its length between
+    /// which it does.
+    pub fn each_wet_share(&self, mut take: impl FnMut(usize, (f64, f64))) {
+        for cells in self.cells.chunk_by(|a, b| a.element == b.element) {
+            let length: f64 = cells.iter().map(|cell| cell.length).sum();
+            let mut along = 0.0;
+            let mut wet: Option<(f64, f64)> = None;
+            for cell in cells {
+                let from = along;
+                along += cell.length;
+                if cell.water > 0.0 {
+                    wet = Some((wet.map_or(from, |(first, _)| first), along));
+                }
+            }
+            if let Some((from, to)) = wet {
+                take(cells[0].element, (from / length, to / length));
+            }
+        }
+    }
+
     /// The coldest wall and the cell that it is in; none where nothing has a length.
     pub fn coldest_wall(&self) -> Option<(Temperature, &HeatCell)> {
         let cells = self.cells.iter();

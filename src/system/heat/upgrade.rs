@@ -1,5 +1,6 @@
 //! How much insulation keeps the wall dry.
 
+use crate::duct::tables::insulation::CONDUCTIVITY;
 use crate::numeric::root;
 use crate::plan::{AlongRun, Field, Insulation, Plan};
 use crate::system::{CompiledRun, Draw, operating_point};
@@ -55,18 +56,21 @@ pub fn insulation_that_dries(plan: &Plan) -> InsulationUpgrade {
 /// `plan` with at least so much insulation, m² K/W, about every leg.
 fn wrapped(plan: &Plan, resistance: f64) -> Plan {
     let mut plan = plan.clone();
-    let conductivity = crate::duct::tables::insulation::CONDUCTIVITY.likely;
     for point in &mut plan.run.points {
-        let has = match point.leg.insulation {
-            None => 0.0,
-            Some(Insulation::Resistance(resistance)) => resistance,
-            Some(Insulation::Thickness(thickness)) => thickness.metres() / conductivity,
-        };
+        let has = point.leg.insulation.map_or(0.0, insulation_resistance);
         if has < resistance {
             point.leg.insulation = Some(Insulation::Resistance(resistance));
         }
     }
     plan
+}
+
+/// What insulation resists, m² K/W, one given by its thickness through its assumed conductivity.
+pub fn insulation_resistance(insulation: Insulation) -> f64 {
+    match insulation {
+        Insulation::Resistance(resistance) => resistance,
+        Insulation::Thickness(thickness) => thickness.metres() / CONDUCTIVITY.likely,
+    }
 }
 
 /// By how much the coldest wall lies over the dew point of the air that leaves the dryer, K; below

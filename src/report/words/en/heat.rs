@@ -4,9 +4,6 @@ use crate::plan::Phase;
 use crate::system::{Finding, InsulationUpgrade, LowPoint, WetStretch};
 use crate::units::{MassFlow, UnitSystem};
 
-/// m² K/W in one h ft² °F/Btu.
-const R_VALUE: f64 = 0.176_110;
-
 /// A finding of heat, moisture or lint; none for another.
 pub(super) fn finding(units: UnitSystem, finding: &Finding) -> Option<String> {
     Some(match finding {
@@ -95,17 +92,10 @@ pub(super) fn upgrade(units: UnitSystem, upgrade: &InsulationUpgrade) -> String 
 
 fn resistance_words(units: UnitSystem, resistance: f64) -> String {
     match units {
-        // Upward, so that what is said is enough.
         UnitSystem::UsCustomary => {
-            format!(
-                "Insulation of R-{:.1}",
-                (resistance / R_VALUE * 10.0).ceil() / 10.0
-            )
+            format!("Insulation of R-{}", units.resistance(resistance).figure)
         }
-        UnitSystem::Si => format!(
-            "Insulation of {:.2} m²·K/W",
-            (resistance * 100.0).ceil() / 100.0
-        ),
+        UnitSystem::Si => format!("Insulation of {}", units.resistance(resistance)),
     }
 }
 

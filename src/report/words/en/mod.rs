@@ -6,6 +6,7 @@ mod deciding;
 mod derivation;
 mod fixed;
 mod heat;
+mod heat_label;
 mod input_words;
 mod room;
 mod rule;
