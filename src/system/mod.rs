@@ -24,6 +24,7 @@ mod sources;
 pub use assessment::{Assessment, assess};
 pub use band::{
     BAND_SAMPLES, Band, BandDetail, Bands, DETAIL_SAMPLES, ElementBands, band_detail, bands,
+    bands_solved_anew,
 };
 pub use blower::Blower;
 pub use bore::{Bore, State};

@@ -28,6 +28,7 @@ mod worked_examples;
 
 mod random_plan;
 
+mod heat_properties;
 mod monotone;
 mod parts;
 mod physics;

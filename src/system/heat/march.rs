@@ -6,7 +6,7 @@ use crate::air::{
     LATENT_HEAT_AT_ZERO, WATER_HEAT_CAPACITY, heat_capacity, saturated_humidity_ratio,
 };
 use crate::duct::heat_transfer::{
-    Bulk, FULLY_TURBULENT, Film, StillAir, Wall, mass_transfer_coefficient, nusselt, wall,
+    Bulk, FULLY_TURBULENT, Film, Shell, StillAir, Wall, mass_transfer_coefficient, nusselt, wall,
 };
 use crate::numeric::root;
 use crate::system::compiled::{CompiledRun, Passage};
@@ -54,6 +54,7 @@ pub(in crate::system) fn march(
     };
     // Elements in a row mostly share bore and flow: their Nusselt number is worked out once.
     let mut known = (f64::NAN, f64::NAN, 0.0);
+    let mut surroundings = None;
     for stretch in &heat.stretches {
         let (Some(passage), still) = (passages.get(stretch.element), heat.still[stretch.still])
         else {
@@ -79,6 +80,10 @@ pub(in crate::system) fn march(
             known = (state.reynolds, state.friction_factor, number);
         }
         let length = stretch.length / f64::from(stretch.cells);
+        if surroundings != Some((stretch.still, stretch.shell)) {
+            surroundings = Some((stretch.still, stretch.shell));
+            walk.foresee(dry_air, known.2, &stretch.shell, &still);
+        }
         for _ in 0..stretch.cells {
             let shell = &stretch.shell;
             walk.cell(stretch.element, length, dry_air, known.2, shell, &still);
@@ -91,6 +96,32 @@ pub(in crate::system) fn march(
 }
 
 impl Walk<'_> {
+    /// What carries heat and vapour at so many °C.
+    fn film(&self, celsius: f64, nusselt: f64, shell: &Shell) -> Film {
+        let heat = nusselt * self.heat.conductivity(celsius) / shell.hydraulic_diameter;
+        let vapour = mass_transfer_coefficient(heat, heat_capacity(self.humidity_ratio));
+        Film { heat, vapour }
+    }
+
+    fn bulk(&self, celsius: f64, humidity_ratio: f64) -> Bulk {
+        Bulk {
+            celsius,
+            humidity_ratio,
+            pressure: self.heat.pressure,
+            dry_above: self.heat.dry_above,
+        }
+    }
+
+    /// The slopes where shell or surroundings are others than before.
+    fn foresee(&mut self, dry_air: f64, nusselt: f64, shell: &Shell, still: &StillAir) {
+        let film = self.film(self.celsius, nusselt, shell);
+        let bulk = self.bulk(self.celsius, self.humidity_ratio);
+        self.wall = wall(&bulk, &film, shell, still, &self.wall);
+        let passed = film.heat * shell.perimeter * (self.celsius - self.wall.celsius);
+        self.slope = passed / (dry_air * heat_capacity(self.humidity_ratio));
+        self.ratio_slope = self.wall.water / dry_air;
+    }
+
     /// Marches through one cell: the wall is found at the cell's foreseen middle, and the air goes on
     /// toward the still air (and its vapour toward the wall's) by the exponential of what that
     /// passes on. So a cell may be long, and heat and water balance to the last digit.
@@ -100,7 +131,7 @@ impl Walk<'_> {
         length: f64,
         dry_air: f64,
         nusselt: f64,
-        shell: &crate::duct::heat_transfer::Shell,
+        shell: &Shell,
         still: &StillAir,
     ) {
         let half = self.slope * length / 2.0;
@@ -112,17 +143,9 @@ impl Walk<'_> {
             self.celsius
         };
         let capacity = heat_capacity(self.humidity_ratio);
-        let film = nusselt * self.heat.conductivity(middle) / shell.hydraulic_diameter;
-        let film = Film {
-            heat: film,
-            vapour: mass_transfer_coefficient(film, capacity),
-        };
-        let bulk = Bulk {
-            celsius: middle,
-            humidity_ratio: (self.humidity_ratio - self.ratio_slope * length / 2.0).max(0.0),
-            pressure: self.heat.pressure,
-            dry_above: self.heat.dry_above,
-        };
+        let film = self.film(middle, nusselt, shell);
+        let middle_ratio = self.humidity_ratio - self.ratio_slope * length / 2.0;
+        let bulk = self.bulk(middle, middle_ratio.max(0.0));
         self.wall = wall(&bulk, &film, shell, still, &self.wall);
         let passed = film.heat * shell.perimeter * (middle - self.wall.celsius);
         let over = middle - still.celsius;

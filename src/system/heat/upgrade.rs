@@ -1,9 +1,11 @@
 //! How much insulation keeps the wall dry.
 
+use super::HeatProfile;
 use crate::duct::tables::insulation::CONDUCTIVITY;
 use crate::numeric::root;
 use crate::plan::{AlongRun, Field, Insulation, Plan};
 use crate::system::{CompiledRun, Draw, operating_point};
+use crate::units::Temperature;
 use serde::Serialize;
 
 /// What insulation can do against a wet wall.
@@ -30,11 +32,10 @@ pub fn insulation_that_dries(plan: &Plan) -> InsulationUpgrade {
     if plan.exhaust.along_run == AlongRun::KeepsTemperature {
         return InsulationUpgrade::Unknown;
     }
-    let Some(bare) = driest(plan) else {
-        return InsulationUpgrade::Unknown;
-    };
-    if bare >= 0.0 {
-        return InsulationUpgrade::AlreadyDry;
+    match profile(plan) {
+        None => return InsulationUpgrade::Unknown,
+        Some((profile, _)) if profile.water() <= 0.0 => return InsulationUpgrade::AlreadyDry,
+        Some(_) => {}
     }
     let most = Field::INSULATION_RESISTANCE.greatest;
     let least = Field::INSULATION_RESISTANCE.least;
@@ -73,13 +74,19 @@ pub fn insulation_resistance(insulation: Insulation) -> f64 {
     }
 }
 
-/// By how much the coldest wall lies over the dew point of the air that leaves the dryer, K; below
-/// nought where it is wet. None where no air moves.
+/// By how much the coldest wall lies over the dew point of the air that leaves the dryer, K, less what
+/// it is to have to spare; below nought where it is wet. None where no air moves.
 fn driest(plan: &Plan) -> Option<f64> {
+    /// More than the march's own steps leave open.
+    const TO_SPARE_KELVINS: f64 = 0.02;
+    let (profile, dew_point) = profile(plan)?;
+    let (wall, _) = profile.coldest_wall()?;
+    Some((wall - dew_point).kelvins() - TO_SPARE_KELVINS)
+}
+
+fn profile(plan: &Plan) -> Option<(HeatProfile, Temperature)> {
     let (run, _) = CompiledRun::of(plan);
     let dew_point = run.dew_point()?;
     let point = operating_point(&run, &Draw::LIKELY).ok()?;
-    let profile = point.heat?;
-    let (wall, _) = profile.coldest_wall()?;
-    Some((wall - dew_point).kelvins())
+    Some((point.heat?, dew_point))
 }
