@@ -173,7 +173,7 @@ fn Span(plot: Memo<Option<HeatPlot>>, id: ElementId) -> impl IntoView {
 fn Figures() -> impl IntoView {
     let store = expect_context::<Store>();
     let figure = move |key: HeatLabel, value: Option<String>| {
-        value.map(|value| view! { <div><dt>{label(key)}</dt><dd>{value}</dd></div> })
+        value.map(|value| view! { <dt>{label(key)}</dt><dd>{value}</dd> })
     };
     let list = move || {
         let units = store.units.get();
@@ -199,7 +199,7 @@ fn Figures() -> impl IntoView {
         })
     });
     view! {
-        <dl class="heat-figures">{list}</dl>
+        <dl class="pairs heat-figures">{list}</dl>
         <p class="heat-upgrade">
             {move || upgrade.get().map(|upgrade| store.say(Message::InsulationUpgrade(&upgrade)))}
         </p>
