@@ -153,13 +153,12 @@ impl Sample {
             }
             let values = run.values(&Draw::at(quantiles));
             let own;
-            let (at, air) = match air {
-                Some(air) => (point_in(run, &values, air).ok()?.0, air),
-                None => {
-                    let point = point_with(run, &values).ok()?;
-                    own = point.heat.map_or_else(|| run.air(), |profile| profile.air);
-                    (point.evaluation, &own)
-                }
+            let (at, air) = if let Some(air) = air {
+                (point_in(run, &values, air).ok()?.0, air)
+            } else {
+                let point = point_with(run, &values).ok()?;
+                own = point.heat.map_or_else(|| run.air(), |profile| profile.air);
+                (point.evaluation, &own)
             };
             let per_diameter = at.velocity_pressure * at.friction_factor;
             if elements > 0 {

@@ -53,12 +53,11 @@ impl Ledger {
     pub fn of(run: &CompiledRun, point: &OperatingPoint) -> Self {
         let evaluation = &point.evaluation;
         let constant;
-        let air = match &point.heat {
-            Some(profile) => &profile.air,
-            None => {
-                constant = run.air();
-                &constant
-            }
+        let air = if let Some(profile) = &point.heat {
+            &profile.air
+        } else {
+            constant = run.air();
+            &constant
         };
         let mut rows = Vec::with_capacity(run.elements.len());
         let mut losses = Vec::with_capacity(run.elements.len());

@@ -78,12 +78,11 @@ fn point_with_heat(
     let mut point = (isothermal, None);
     for _ in 0..MOST_TURNS {
         let constant;
-        let air = match &profile {
-            Some(profile) => &profile.air,
-            None => {
-                constant = run.air();
-                &constant
-            }
+        let air = if let Some(profile) = &profile {
+            &profile.air
+        } else {
+            constant = run.air();
+            &constant
         };
         passages.clear();
         let at_end = point.0.airflow_at_end;

@@ -17,7 +17,7 @@ pub(super) fn HeatPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let follows = Memo::new(move |_| store.results.with(|results| results.figures.heat.is_some()));
     view! {
-        <section class="panel pressure heat" aria-labelledby="heat-title">
+        <section class="panel heat" aria-labelledby="heat-title">
             <h2 id="heat-title">
                 {label(HeatLabel::Line)} ", "
                 {move || temperature_unit(store.units.get())}

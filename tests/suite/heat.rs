@@ -55,7 +55,7 @@ struct Dry {
 }
 
 #[derive(Deserialize)]
-struct Wet {
+struct Moist {
     #[serde(flatten)]
     given: Given,
     end_degc: f64,
@@ -175,7 +175,7 @@ fn air_and_wall_of_runs_that_stay_dry() {
 fn water_air_and_wall_of_runs_that_get_wet() {
     let mut tally = Tally::new("condensation");
     let mut wholly = 0;
-    let rows: Vec<Wet> = reference::rows("condensation.csv", WET_WHOLLY + WET_PARTLY);
+    let rows: Vec<Moist> = reference::rows("condensation.csv", WET_WHOLLY + WET_PARTLY);
     for row in &rows {
         let profile = profile_of(&row.given);
         let label = |figure: &str| format!("run {}, {figure}", row.given.run);
@@ -189,7 +189,7 @@ fn water_air_and_wall_of_runs_that_get_wet() {
             wholly += 1;
             WATER * row.water_kg_per_h
         } else {
-            WATER * row.water_kg_per_h + water_of_a_wall_off(&row, WALL_WHERE_PARTLY_WET)
+            WATER * row.water_kg_per_h + water_of_a_wall_off(row, WALL_WHERE_PARTLY_WET)
         };
         tally.within(label("water"), water, row.water_kg_per_h, allowed);
         tally.relative(label("heat"), profile.heat(), row.heat_w, WATER);
@@ -208,7 +208,7 @@ fn water_air_and_wall_of_runs_that_get_wet() {
 
 /// Water, kg/h, that a wall so many K colder gets along the wet part: Lewis' analogy by hand, with
 /// 15 W/(m² K) inside, and a saturated ratio that rises by 6 % a K (steam tables, 20..50 °C).
-fn water_of_a_wall_off(row: &Wet, kelvins: f64) -> f64 {
+fn water_of_a_wall_off(row: &Moist, kelvins: f64) -> f64 {
     let area = core::f64::consts::PI * row.given.diameter_m * row.wet_m;
     let transfer = 15.0 / (1050.0 * 0.897);
     transfer * area * 0.06 * row.humidity_ratio_kg_per_kg * kelvins * 3600.0

@@ -96,7 +96,7 @@ fn dry_air_gets_no_wall_wet() {
     seeded::check(CASES, &values, |(mut plan, degrees)| {
         plan.exhaust.relative_humidity = 0.0;
         let found = profile(&in_one_zone(&plan, degrees)).expect("heat is followed");
-        prop_assert_eq!(found.water(), 0.0);
+        prop_assert!(found.water().abs() <= 0.0);
         Ok(())
     });
 }

@@ -273,24 +273,6 @@ pub fn faults_of_legs() -> Vec<Case> {
             field("run.points[3].blockage_free_area"),
         ),
         (
-            "insulation by two measures",
-            with(
-                "/run/points/3/insulation",
-                json!({"thickness_m": 0.05, "resistance_m2_k_per_w": 1}),
-            ),
-            field("run.points[3].insulation"),
-        ),
-        (
-            "insulation by its price",
-            with("/run/points/3/insulation", json!({"price": 5})),
-            field("run.points[3].insulation"),
-        ),
-        (
-            "unknown metal",
-            with("/run/points/3/metal", json!("lead")),
-            field("run.points[3].metal"),
-        ),
-        (
             "a leg's diameter as text",
             with("/run/points/2/diameter_m", json!("4 in")),
             field("run.points[2].diameter_m"),
@@ -334,6 +316,30 @@ pub fn faults_of_legs() -> Vec<Case> {
                 json!({"flat_rectangular": {"width_m": 0.15}}),
             ),
             field("run.points[1].duct.flat_rectangular"),
+        ),
+    ]
+}
+
+/// Of what holds a leg's heat.
+pub fn faults_of_insulation() -> Vec<Case> {
+    vec![
+        (
+            "insulation by two measures",
+            with(
+                "/run/points/3/insulation",
+                json!({"thickness_m": 0.05, "resistance_m2_k_per_w": 1}),
+            ),
+            field("run.points[3].insulation"),
+        ),
+        (
+            "insulation by its price",
+            with("/run/points/3/insulation", json!({"price": 5})),
+            field("run.points[3].insulation"),
+        ),
+        (
+            "unknown metal",
+            with("/run/points/3/metal", json!("lead")),
+            field("run.points[3].metal"),
         ),
     ]
 }
@@ -406,5 +412,6 @@ pub fn faults_of_optional_fields() -> Vec<Case> {
 #[test]
 fn faults_of_optional_fields_are_named() {
     check("legs", faults_of_legs());
+    check("insulation", faults_of_insulation());
     check("optional fields", faults_of_optional_fields());
 }

@@ -275,6 +275,7 @@ fn malformed() -> Vec<Case> {
         plan_file_fields::missing_fields(),
         plan_file_fields::wrong_kinds(),
         plan_file_fields::faults_of_legs(),
+        plan_file_fields::faults_of_insulation(),
         plan_file_fields::faults_of_optional_fields(),
     ]
     .into_iter()

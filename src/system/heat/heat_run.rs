@@ -49,7 +49,7 @@ impl HeatRun {
         let capacity = heat_capacity(humidity_ratio) / (1.0 + humidity_ratio);
         let cut = Stretches::of(plan, path, elements, pressure);
         Some(Self {
-            stretches: cut.stretches,
+            stretches: cut.list,
             still: cut.still,
             pressure,
             celsius: temperature.celsius(),

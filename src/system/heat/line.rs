@@ -97,7 +97,7 @@ pub fn wet_stretches(run: &CompiledRun, profile: &HeatProfile) -> Vec<WetStretch
         match found.last_mut().filter(|_| goes_on && is_wet) {
             Some(stretch) => {
                 stretch.to = Length::from_metres(distance);
-                stretch.water = stretch.water + MassFlow::from_kilograms_per_second(cell.water);
+                stretch.water += MassFlow::from_kilograms_per_second(cell.water);
                 if wall < stretch.coldest_wall {
                     stretch.coldest_wall = wall;
                 }

@@ -28,7 +28,7 @@ pub(in crate::system) struct Stretch {
 pub(super) struct Stretches<'a> {
     plan: &'a Plan,
     pressure: Pressure,
-    pub stretches: Vec<Stretch>,
+    pub list: Vec<Stretch>,
     pub still: Vec<StillAir>,
 }
 
@@ -43,7 +43,7 @@ impl<'a> Stretches<'a> {
         let mut cut = Self {
             plan,
             pressure,
-            stretches: Vec::with_capacity(elements.len() * 2),
+            list: Vec::with_capacity(elements.len() * 2),
             still: Vec::new(),
         };
         // Elements without length stand between the pieces; the rest is in the same order.
@@ -71,7 +71,7 @@ impl<'a> Stretches<'a> {
             let temperature = surrounding_temperature(self.plan, place, at);
             let still = still_air(&mut self.still, temperature, self.pressure);
             let length = length.metres() * share;
-            self.stretches.push(Stretch {
+            self.list.push(Stretch {
                 element: index,
                 length,
                 shell,
