@@ -1,6 +1,6 @@
 //! The state of moist air.
 
-use super::{dew_point, saturation_pressure, viscosity};
+use super::{conductivity, dew_point, saturation_pressure, viscosity};
 use crate::source::source;
 use crate::units::{Density, Pressure, Temperature, Viscosity};
 
@@ -18,6 +18,18 @@ source! {
 /// Source: [`DENSITY_SOURCE`].
 const DRY_AIR_GAS_CONSTANT: f64 = 287.042;
 const WATER_VAPOUR_GAS_CONSTANT: f64 = 461.524;
+/// Molar mass of water over that of dry air, by their gas constants. Source: [`DENSITY_SOURCE`].
+const VAPOUR_RATIO: f64 = DRY_AIR_GAS_CONSTANT / WATER_VAPOUR_GAS_CONSTANT;
+
+/// Humidity ratio of saturated air, kg/kg, at `temperature` and `pressure`; infinite where water
+/// boils.
+pub fn saturated_humidity_ratio(temperature: Temperature, pressure: Pressure) -> f64 {
+    let vapour = saturation_pressure(temperature);
+    if vapour >= pressure {
+        return f64::INFINITY;
+    }
+    VAPOUR_RATIO * (vapour / (pressure - vapour))
+}
 
 /// Moist air as an ideal-gas mixture.
 ///
@@ -48,6 +60,33 @@ impl MoistAir {
         }
     }
 
+    /// Air at `temperature` and barometric `pressure` with so many kg of vapour a kg of dry air (not
+    /// below nought). It may hold more than saturated air: what is over floats in it as mist.
+    ///
+    /// ```
+    /// use elbowroom::{air::MoistAir, units::{Pressure, Temperature}};
+    /// let (warm, sea) = (Temperature::from_celsius(40.0), Pressure::from_pascals(101_325.0));
+    /// let air = MoistAir::with_humidity_ratio(warm, sea, 0.02);
+    /// assert!((air.humidity_ratio() - 0.02).abs() < 1e-12);
+    /// ```
+    pub fn with_humidity_ratio(
+        temperature: Temperature,
+        pressure: Pressure,
+        humidity_ratio: f64,
+    ) -> Self {
+        let ratio = humidity_ratio.max(0.0);
+        Self {
+            temperature,
+            pressure,
+            vapour_pressure: pressure * (ratio / (ratio + VAPOUR_RATIO)),
+        }
+    }
+
+    /// Thermal conductivity of the mixture, W/(m K).
+    pub fn conductivity(&self) -> f64 {
+        conductivity::of_moist_air(self.temperature, self.vapour_pressure / self.pressure)
+    }
+
     /// Density of the mixture: (p - pw)/(R_a T) + pw/(R_w T).
     pub fn density(&self) -> Density {
         let kelvins = self.temperature.kelvins();
@@ -64,8 +103,7 @@ impl MoistAir {
 
     /// Humidity ratio, kg of vapour a kg of dry air.
     pub fn humidity_ratio(&self) -> f64 {
-        let ratio = DRY_AIR_GAS_CONSTANT / WATER_VAPOUR_GAS_CONSTANT;
-        ratio * (self.vapour_pressure / (self.pressure - self.vapour_pressure))
+        VAPOUR_RATIO * (self.vapour_pressure / (self.pressure - self.vapour_pressure))
     }
 
     /// Temperature at which the air's vapour begins to condense; none for dry air.

@@ -40,14 +40,23 @@ pub(super) fn of_moist_air(temperature: Temperature, vapour_share: f64) -> Visco
     let kelvins = temperature.kelvins();
     let (air, vapour) = (of_dry_air(kelvins), of_water_vapour(kelvins));
     let dry_share = 1.0 - vapour_share;
-    let interaction = |mu: f64, other_mu: f64, mass: f64, other_mass: f64| {
-        (1.0 + (mu / other_mu).sqrt() * (other_mass / mass).powf(0.25)).powi(2)
-            / (8.0 * (1.0 + mass / other_mass)).sqrt()
-    };
-    let on_air = interaction(air, vapour, DRY_AIR_MOLAR_MASS, WATER_MOLAR_MASS);
-    let on_vapour = interaction(vapour, air, WATER_MOLAR_MASS, DRY_AIR_MOLAR_MASS);
+    let [on_air, on_vapour] = interactions(kelvins);
     Viscosity::from_pascal_seconds(
         dry_share * air / (dry_share + vapour_share * on_air)
             + vapour_share * vapour / (vapour_share + dry_share * on_vapour),
     )
+}
+
+/// What each of air and vapour hinders the other in a mixture: of vapour on air, of air on vapour.
+/// Source: Wilke 1950, eqs. 13 and 14.
+pub(super) fn interactions(kelvins: f64) -> [f64; 2] {
+    let (air, vapour) = (of_dry_air(kelvins), of_water_vapour(kelvins));
+    let interaction = |mu: f64, other_mu: f64, mass: f64, other_mass: f64| {
+        (1.0 + (mu / other_mu).sqrt() * (other_mass / mass).powf(0.25)).powi(2)
+            / (8.0 * (1.0 + mass / other_mass)).sqrt()
+    };
+    [
+        interaction(air, vapour, DRY_AIR_MOLAR_MASS, WATER_MOLAR_MASS),
+        interaction(vapour, air, WATER_MOLAR_MASS, DRY_AIR_MOLAR_MASS),
+    ]
 }

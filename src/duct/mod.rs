@@ -1,11 +1,12 @@
 //! The loss formulas of ducts and fittings, each a data sheet, and the tables they rest on.
 //!
-//! Works in the field's plain numbers (Re, f, r/D, K); knows nothing of plans.
+//! Works in the field's plain numbers (Re, f, r/D, K, Nu); knows nothing of plans.
 
 pub mod area_change;
 pub mod blockage;
 pub mod elbow;
 pub mod friction;
+pub mod heat_transfer;
 pub mod orifice;
 pub mod tables;
 mod velocity_pressure;

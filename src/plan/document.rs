@@ -1,7 +1,9 @@
 //! The document but for its run, its room and its code: site, air and dryer. Field names in the file
 //! carry their unit.
 
-use super::{CodeChoice, Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone};
+use super::{
+    CodeChoice, Exhaust, Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone,
+};
 use crate::source::source;
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
 use serde::{Deserialize, Serialize};
@@ -102,17 +104,6 @@ pub struct Site {
 #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
 fn is_nought(pressure: &Pressure) -> bool {
     *pressure == Pressure::ZERO
-}
-
-/// The exhaust air at the dryer's outlet.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Exhaust {
-    /// Its temperature.
-    #[serde(rename = "temperature_degc")]
-    pub temperature: Temperature,
-    /// Its relative humidity, 0..1.
-    pub relative_humidity: f64,
 }
 
 /// What sets the airflow.

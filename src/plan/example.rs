@@ -5,9 +5,9 @@
 
 use super::document::COMMON_CEILING;
 use super::{
-    BendMethod, CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting, Flow,
-    LegState, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide, Plan, Point, Riser,
-    RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
+    AlongRun, BendMethod, CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting,
+    Flow, LegState, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide, Phase, Plan,
+    Point, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
 };
 use crate::units::{Length, Pressure, Temperature};
 
@@ -139,6 +139,8 @@ pub fn blank(title: String) -> Plan {
         exhaust: Exhaust {
             temperature: Temperature::from_celsius(50.0),
             relative_humidity: 0.3,
+            phase: Some(Phase::Drying),
+            along_run: AlongRun::Cools,
         },
         flow: Flow::TypicalBlower {},
         code: CodeChoice::of(RuleSetId::Irc2021),

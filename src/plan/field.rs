@@ -55,6 +55,10 @@ impl Field {
     pub const FREE_AREA: Self = Self::new(0.0005, 10.0);
     /// Free area of a leaking joint, m²: from a pinhole to a third of a 6 in duct.
     pub const LEAK_AREA: Self = Self::new(1e-6, 0.006);
+    /// Thickness of insulation, m.
+    pub const INSULATION_THICKNESS: Self = Self::new(0.001, 0.3);
+    /// Resistance of insulation, m² K/W.
+    pub const INSULATION_RESISTANCE: Self = Self::new(0.02, 10.0);
     /// A value set by the user.
     pub const OVERRIDE: Self = Self::new(0.0, 1e6);
     /// How many values a plan may set: each settable input once.

@@ -8,27 +8,31 @@ mod code;
 mod document;
 mod element;
 mod example;
+mod exhaust;
 mod field;
 mod file;
+mod insulation;
 mod path;
 mod point;
 mod room;
 mod rule_topic;
 mod run;
+mod surroundings;
 mod thing;
 mod uncertain;
 mod validate;
+mod validate_leg;
 
 pub use bounds::Bounds;
 pub use clearance::{Clash, ClashWith, LUMBER_SOURCE, clashes};
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
-pub use document::{
-    BendMethod, CEILING_SOURCE, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, Site,
-};
+pub use document::{BendMethod, CEILING_SOURCE, Dryer, Energy, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};
+pub use exhaust::{AlongRun, Exhaust, Phase};
 pub use field::Field;
 pub use file::{FileError, read, write};
+pub use insulation::{Insulation, Metal};
 pub use path::{Bend, Piece, PieceKind, RunPath};
 pub use point::{Heading, Point};
 pub use room::{

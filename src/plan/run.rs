@@ -1,7 +1,7 @@
 //! The document's run: its points, elbows, risers and termination.
 
 use super::document::is_not_so;
-use super::{NodeId, Point};
+use super::{Insulation, Metal, NodeId, Point};
 use crate::units::Length;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -90,6 +90,10 @@ pub struct LegState {
     pub leak_free_area_m2: Option<f64>,
     /// Whether it ends in a recessed wall box, where the transition duct meets the duct in the wall.
     pub ends_in_wall_box: bool,
+    /// What is wrapped about it.
+    pub insulation: Option<Insulation>,
+    /// What it is made of where it is rigid; flexible duct is aluminium.
+    pub metal: Metal,
 }
 
 /// How far off a drawn length may be.
@@ -135,6 +139,10 @@ struct PointRecord {
     leak_free_area_m2: Option<f64>,
     #[serde(default, skip_serializing_if = "is_not_so")]
     ends_in_wall_box: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    insulation: Option<Insulation>,
+    #[serde(default, skip_serializing_if = "Metal::is_default")]
+    metal: Metal,
     elbow: Elbow,
     riser: Option<Riser>,
 }
@@ -152,6 +160,8 @@ impl From<PointRecord> for RunPoint {
                 blockage_free_area: record.blockage_free_area,
                 leak_free_area_m2: record.leak_free_area_m2,
                 ends_in_wall_box: record.ends_in_wall_box,
+                insulation: record.insulation,
+                metal: record.metal,
             },
             fitting: Fitting {
                 elbow: record.elbow,
@@ -174,6 +184,8 @@ impl From<RunPoint> for PointRecord {
             blockage_free_area: point.leg.blockage_free_area,
             leak_free_area_m2: point.leg.leak_free_area_m2,
             ends_in_wall_box: point.leg.ends_in_wall_box,
+            insulation: point.leg.insulation,
+            metal: point.leg.metal,
             elbow: point.fitting.elbow,
             riser: point.fitting.riser,
         }

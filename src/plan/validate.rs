@@ -1,6 +1,6 @@
 //! Checks every value of a plan against its limits.
 
-use super::{ConcealedElbows, Duct, Estimate, Field, ObstacleKind, Plan, RunPoint};
+use super::{Field, ObstacleKind, Plan};
 use std::collections::BTreeSet;
 
 /// Which value of a plan cannot be, and what could.
@@ -52,7 +52,7 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
 }
 
 #[derive(Default)]
-struct Check {
+pub(super) struct Check {
     first: Option<ValueError>,
 }
 
@@ -61,7 +61,7 @@ impl Check {
         self.first.get_or_insert(error);
     }
 
-    fn value(&mut self, path: &str, value: f64, field: Field) {
+    pub(super) fn value(&mut self, path: &str, value: f64, field: Field) {
         if !field.holds(value) {
             self.fail(ValueError::OutOfRange {
                 path: path.to_owned(),
@@ -260,71 +260,6 @@ impl Check {
         }
         let free = run.termination.free_area;
         self.value("run.termination.free_area", free, Field::FREE_SHARE);
-    }
-
-    fn leg(&mut self, path: &str, point: &RunPoint) {
-        let duct = format!("{path}.duct");
-        match point.duct {
-            Duct::Rigid => {}
-            Duct::SemiRigid {
-                short_of_full_stretch_percent: percent,
-            } => {
-                let path = format!("{duct}.semi_rigid.short_of_full_stretch_percent");
-                self.value(&path, percent, Field::SHORT_OF_FULL_STRETCH);
-            }
-            Duct::Foil {
-                short_of_full_stretch_percent: percent,
-            } => {
-                let path = format!("{duct}.foil.short_of_full_stretch_percent");
-                self.value(&path, percent, Field::SHORT_OF_FULL_STRETCH);
-            }
-            Duct::FlatRectangular { width, depth } => {
-                let path = format!("{duct}.flat_rectangular");
-                let (width, depth) = (width.metres(), depth.metres());
-                self.value(&format!("{path}.width_m"), width, Field::RECTANGULAR_SIDE);
-                self.value(&format!("{path}.depth_m"), depth, Field::RECTANGULAR_SIDE);
-            }
-        }
-        let leg = &point.leg;
-        if let Some(diameter) = leg.diameter {
-            self.value(
-                &format!("{path}.diameter_m"),
-                diameter.metres(),
-                Field::DIAMETER,
-            );
-        }
-        if let Some(Estimate { less, more }) = leg.estimate {
-            self.value(
-                &format!("{path}.estimate.less_m"),
-                less.metres(),
-                Field::ESTIMATE,
-            );
-            self.value(
-                &format!("{path}.estimate.more_m"),
-                more.metres(),
-                Field::ESTIMATE,
-            );
-        }
-        if let Some(ConcealedElbows { least, most }) = leg.concealed {
-            let (least, most) = (f64::from(least), f64::from(most));
-            let path = format!("{path}.concealed_elbows");
-            self.value(&format!("{path}.most"), most, Field::CONCEALED_ELBOWS);
-            let field = Field {
-                least: 0.0,
-                greatest: most,
-            };
-            self.value(&format!("{path}.least"), least, field);
-        }
-        if let Some(free) = leg.blockage_free_area {
-            self.value(
-                &format!("{path}.blockage_free_area"),
-                free,
-                Field::FREE_SHARE,
-            );
-        }
-        if let Some(area) = leg.leak_free_area_m2 {
-            self.value(&format!("{path}.leak_free_area_m2"), area, Field::LEAK_AREA);
-        }
     }
 
     fn overrides(&mut self, plan: &Plan) {

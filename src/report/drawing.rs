@@ -198,7 +198,7 @@ impl Look {
                 ("none".to_owned(), INK.to_owned(), to_scale)
             }
             Role::Blockage | Role::Leak => ("none".to_owned(), INK.to_owned(), 4.0 * HAIRLINE),
-            Role::WallBox => ("none".to_owned(), INK.to_owned(), 2.0 * HAIRLINE),
+            Role::WallBox | Role::Wet => ("none".to_owned(), INK.to_owned(), 2.0 * HAIRLINE),
             Role::Core => (
                 "none".to_owned(),
                 cividis(mark.weight).to_string(),

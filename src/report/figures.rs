@@ -1,6 +1,7 @@
 //! Every figure of a plan, joined once: the page, the terminal tool and every file read it here.
 
 use super::code_figures::{CheckFigures, CodeFigures};
+use super::heat_figures::{self, ElementHeatFigures, HeatFigures};
 use crate::plan::{BendMethod, ElementId, Input, Plan};
 use crate::rules::{CodeLength, DeductionNote, code_check};
 use crate::source::{Coefficient, Reach, Standing};
@@ -21,6 +22,9 @@ pub struct Figures {
     pub code_check: CheckFigures,
     /// What the physics rests on that is not published, in the order in which the air meets it.
     pub unpublished: Vec<(Subject, Standing)>,
+    /// Temperature and moisture; left out where the air keeps its temperature or none moves.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub heat: Option<HeatFigures>,
     /// What is wrong or doubtful.
     pub findings: Vec<Finding>,
 }
@@ -97,6 +101,9 @@ pub struct ElementFigures {
     pub developed_length: Length,
     /// What it costs in air; none where no air moves.
     pub air: Option<AirFigures>,
+    /// What it does to temperature and moisture; left out where that is not followed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub heat: Option<ElementHeatFigures>,
     /// What the code deducts for it; none for what has no deduction.
     #[serde(rename = "code_deduction_m")]
     pub code_deduction: Option<Length>,
@@ -146,6 +153,7 @@ pub fn figures(plan: &Plan) -> (Figures, Assessment) {
         code: CodeFigures::of(&check.length),
         code_check: CheckFigures::of(check),
         unpublished: unpublished(&assessment),
+        heat: HeatFigures::of(&assessment, plan.exhaust.phase),
         findings: assessment.findings.clone(),
     };
     (figures, assessment)
@@ -233,6 +241,9 @@ fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {
                 element: element.kind,
                 developed_length: element.developed_length,
                 air: row(index),
+                heat: heat_figures::profile(assessment)
+                    .and_then(|profile| profile.elements.get(index))
+                    .map(ElementHeatFigures::from),
                 code_deduction: deduction.map(|deduction| deduction.length),
                 code_notes: deduction.map_or_else(Vec::new, |deduction| deduction.notes.clone()),
                 reach: element.reach,

@@ -5,8 +5,10 @@
 mod code_figures;
 mod drawing;
 mod figures;
+mod heat_figures;
 pub mod words;
 
 pub use code_figures::{CheckFigures, CodeFigures};
 pub use drawing::drawing_svg;
 pub use figures::{AirFigures, ElementFigures, Figures, Totals, figures};
+pub use heat_figures::{ElementHeatFigures, HeatFigures};

@@ -70,6 +70,8 @@ pub enum Role {
     Flat,
     /// A stretch that is concealed or only estimated.
     Concealed,
+    /// The stretch where water condenses.
+    Wet,
     /// A blockage.
     Blockage,
     /// A joint that leaks.

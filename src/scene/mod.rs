@@ -15,6 +15,7 @@ mod room;
 mod run;
 mod scale_bar;
 mod unrolled;
+mod wet;
 
 pub use draft::{Draft, DraftKind, Guide, draft_marks};
 pub use elevation::{Elevation, OUTLET_HEIGHT, TERMINATION_HEIGHT, elevation};

@@ -1,5 +1,6 @@
 //! The run: casing and core of each piece, lengths, ranks and handles.
 
+use super::wet::hatching;
 use super::{Mark, Role, Shape, Step, Text, leg_marks};
 use crate::plan::{Bend, ElementId, Heading, NodeId, Part, Piece, PieceKind, Plan, Point, RunPath};
 use crate::system::{Ledger, LedgerRow};
@@ -44,6 +45,7 @@ pub(super) fn ducts(
             .and_then(Ledger::dominant)
             .map_or(0.0, |row| row.loss.pascals()),
         cores: Vec::new(),
+        wet: Vec::new(),
         notes: Vec::new(),
     };
     let (mut casings, mut bores) = (Vec::new(), Vec::new());
@@ -74,6 +76,7 @@ pub(super) fn ducts(
     marks.append(&mut casings);
     marks.append(&mut bores);
     marks.append(&mut drawing.cores);
+    marks.append(&mut drawing.wet);
     drawing.notes
 }
 
@@ -83,6 +86,7 @@ struct Drawing<'a> {
     ledger: Option<&'a Ledger>,
     greatest: f64,
     cores: Vec<Mark>,
+    wet: Vec<Mark>,
     notes: Vec<Mark>,
 }
 
@@ -100,6 +104,19 @@ impl Drawing<'_> {
             }
             _ => 0.0,
         };
+        let wet = row.and_then(|row| row.wet);
+        let hatched = wet.and_then(|share| hatching(&shape, self.diameter, share));
+        if let Some(hatched) = hatched {
+            self.wet.push(Mark {
+                id: format!("wet:{}", piece.id),
+                role: Role::Wet,
+                shape: hatched,
+                width: Length::ZERO,
+                weight: 0.0,
+                element: Some(piece.id.clone()),
+                thing: None,
+            });
+        }
         let (least, greatest) = CORE_WIDTH;
         self.cores.push(Mark {
             id: format!("core:{}", piece.id),

@@ -1,6 +1,6 @@
 //! A plan's run assessed: operating point, ledger and findings together.
 
-use super::{CompiledRun, Draw, Finding, Ledger, OperatingPoint, operating_point};
+use super::{CompiledRun, Draw, Finding, Ledger, OperatingPoint, heat, operating_point};
 use crate::duct::friction::{LAMINAR_BELOW, TURBULENT_FROM};
 use crate::plan::Plan;
 
@@ -19,7 +19,7 @@ pub struct Assessment {
 pub fn assess(plan: &Plan) -> Assessment {
     let (run, mut findings) = CompiledRun::of(plan);
     let working = operating_point(&run, &Draw::LIKELY).ok().map(|point| {
-        let ledger = Ledger::of(&run, &point.evaluation);
+        let ledger = Ledger::of(&run, &point);
         (point, ledger)
     });
     match &working {
@@ -31,6 +31,8 @@ pub fn assess(plan: &Plan) -> Assessment {
                     escaped: row.escaped,
                 });
             }
+            let profile = point.heat.as_ref();
+            findings.extend(heat::findings(&run, ledger, profile));
             if (LAMINAR_BELOW..TURBULENT_FROM).contains(&point.evaluation.reynolds) {
                 findings.push(Finding::TransitionalFlow);
             }

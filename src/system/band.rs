@@ -1,8 +1,8 @@
 //! How sure the figures are: the run worked out again for a fixed sample of all uncertain inputs.
 
-use super::operating_point::point_with;
+use super::operating_point::{point_in, point_with};
 use super::share::{Share, shares};
-use super::{CompiledRun, Draw, INPUTS};
+use super::{AirAlong, CompiledRun, Draw, INPUTS};
 use crate::numeric::Sobol;
 use serde::{Deserialize, Serialize};
 
@@ -63,14 +63,13 @@ pub struct BandDetail {
 /// triangular over its low, likely and high, one draw shared by all elements that use it. The same
 /// run gives the same bands to the last bit. None where any drawn blower moves no air.
 pub fn bands(run: &CompiledRun) -> Option<Bands> {
-    let mut sample = Sample::of(run, BAND_SAMPLES, 0)?;
-    Some(Bands {
-        airflow: band(&mut sample.airflow),
-        back_pressure: band(&mut sample.back_pressure),
-        velocity: band(&mut sample.velocity),
-        loss: band(&mut sample.loss),
-        equivalent_length: band(&mut sample.equivalent_length),
-    })
+    Some(Sample::of(run, BAND_SAMPLES, 0)?.bands())
+}
+
+/// The same with each draw's own temperatures, solved anew: what holding the likely run's leaves out.
+pub fn bands_solved_anew(run: &CompiledRun) -> Option<Bands> {
+    let mut sample = Sample::with(run, BAND_SAMPLES, 0, None)?;
+    Some(sample.bands())
 }
 
 /// What takes longer than the bands of the totals, over [`DETAIL_SAMPLES`] points.
@@ -107,8 +106,33 @@ struct Sample {
 }
 
 impl Sample {
-    #[allow(clippy::cast_precision_loss, reason = "a few thousand points")]
     fn of(run: &CompiledRun, count: usize, elements: usize) -> Option<Self> {
+        // The likely run's temperatures serve every draw.
+        let air = point_with(run, &run.values(&Draw::LIKELY))
+            .ok()?
+            .heat
+            .map_or_else(|| run.air(), |profile| profile.air);
+        Self::with(run, count, elements, Some(&air))
+    }
+
+    fn bands(&mut self) -> Bands {
+        Bands {
+            airflow: band(&mut self.airflow),
+            back_pressure: band(&mut self.back_pressure),
+            velocity: band(&mut self.velocity),
+            loss: band(&mut self.loss),
+            equivalent_length: band(&mut self.equivalent_length),
+        }
+    }
+
+    /// The figures in `air`, or with none in each draw's own.
+    #[allow(clippy::cast_precision_loss, reason = "a few thousand points")]
+    fn with(
+        run: &CompiledRun,
+        count: usize,
+        elements: usize,
+        air: Option<&AirAlong>,
+    ) -> Option<Self> {
         let list = || Vec::with_capacity(count);
         let mut sample = Self {
             quantiles: Vec::with_capacity(count),
@@ -128,11 +152,18 @@ impl Sample {
                 *quantile += half_a_cell;
             }
             let values = run.values(&Draw::at(quantiles));
-            let at = point_with(run, &values).ok()?.evaluation;
+            let own;
+            let (at, air) = if let Some(air) = air {
+                (point_in(run, &values, air).ok()?.0, air)
+            } else {
+                let point = point_with(run, &values).ok()?;
+                own = point.heat.map_or_else(|| run.air(), |profile| profile.air);
+                (point.evaluation, &own)
+            };
             let per_diameter = at.velocity_pressure * at.friction_factor;
             if elements > 0 {
                 let mut columns = sample.elements.iter_mut().rev();
-                run.each_from_end(at.airflow_at_end, &values, |_, passage| {
+                run.each_from_end(at.airflow_at_end, &values, air, |_, passage| {
                     if let Some((losses, lengths)) = columns.next() {
                         losses.push(passage.loss.pascals());
                         lengths.push((run.diameter * (passage.loss / per_diameter)).metres());

@@ -1,5 +1,6 @@
 //! The inside of a stretch of duct: its size, its wall, and the air's state in it.
 
+use super::LocalAir;
 use super::input::Values;
 use crate::duct::tables::flexible_duct::compression_factor;
 use crate::duct::{friction, velocity_pressure};
@@ -88,6 +89,18 @@ impl Bore {
         }
     }
 
+    /// Darcy friction factor of the wall at full stretch.
+    fn wall_friction(&self, reynolds: f64, values: &Values) -> f64 {
+        let roughness = values.get(self.roughness) / self.diameter;
+        friction::factor(reynolds, roughness).value
+    }
+
+    /// Darcy friction factor of straights at a Reynolds number, pushing together included.
+    pub(super) fn friction_factor(&self, reynolds: f64, values: &Values) -> f64 {
+        let pushed = self.compression * values.get(Input::FlexibleCompression);
+        self.wall_friction(reynolds, values) * (1.0 + pushed)
+    }
+
     /// The air's state in it.
     pub(super) fn state(
         &self,
@@ -100,8 +113,7 @@ impl Bore {
         let velocity = Velocity::from_metres_per_second(speed);
         let reynolds = density.kilograms_per_cubic_metre() * speed * self.diameter
             / viscosity.pascal_seconds();
-        let roughness = values.get(self.roughness) / self.diameter;
-        let wall_friction = friction::factor(reynolds, roughness).value;
+        let wall_friction = self.wall_friction(reynolds, values);
         let pushed = self.compression * values.get(Input::FlexibleCompression);
         State {
             velocity,
@@ -126,4 +138,16 @@ pub struct State {
     pub wall_friction: f64,
     /// Darcy friction factor of straights, pushing together included.
     pub friction_factor: f64,
+}
+
+impl State {
+    /// The same mass of air where it takes another volume: faster, and with more velocity pressure.
+    pub(super) fn with_air(self, air: &LocalAir) -> Self {
+        let velocity = self.velocity * air.expansion;
+        Self {
+            velocity,
+            velocity_pressure: velocity_pressure(air.density, velocity),
+            ..self
+        }
+    }
 }

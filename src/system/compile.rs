@@ -38,8 +38,8 @@ pub(super) struct Compiler<'a> {
 }
 
 impl<'a> Compiler<'a> {
-    /// Compiles the run of `plan` at the site's `pressure`.
-    pub(super) fn compile(plan: &'a Plan, pressure: Pressure) -> Compiled {
+    /// Compiles the run of `plan` at the site's `pressure`; gives the path that it walked too.
+    pub(super) fn compile(plan: &'a Plan, pressure: Pressure) -> (Compiled, RunPath) {
         let path = RunPath::of(plan);
         let coinciding = path.coinciding.iter();
         let mut compiler = Self {
@@ -60,7 +60,7 @@ impl<'a> Compiler<'a> {
         }
         let clashes = clashes(plan, &path).into_iter().map(Finding::NoRoom);
         compiler.compiled.findings.extend(clashes);
-        compiler.compiled
+        (compiler.compiled, path)
     }
 
     fn push(&mut self, id: ElementId, kind: ElementKind, law: Law) -> &mut CompiledElement {

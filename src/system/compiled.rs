@@ -4,27 +4,15 @@
 use super::bore::{Bore, State};
 use super::compile::Compiler;
 use super::element::CompiledElement;
+use super::heat::HeatRun;
 use super::input::{INPUTS, Values, coefficients};
 use super::law::Law;
-use super::{Draw, Finding};
-use crate::air::{MoistAir, pressure_at_altitude};
+use super::{AirAlong, Draw, Finding};
+use crate::air::{GRAVITY, MoistAir, pressure_at_altitude};
 use crate::duct::orifice;
-use crate::plan::{Flow, Input, Plan};
-use crate::source::{Coefficient, source};
+use crate::plan::{AlongRun, Flow, Input, Plan};
+use crate::source::Coefficient;
 use crate::units::{Airflow, Density, Length, Pressure, Temperature, Velocity, Viscosity};
-
-source! {
-    /// Of standard gravity.
-    pub static GRAVITY_SOURCE {
-        title: "ISO 80000-3, Quantities and units, space and time",
-        edition: "2019",
-        locator: "standard acceleration of free fall, 9.80665 m/s² exactly",
-        standing: Published,
-    }
-}
-
-/// Standard gravity, m/s². Source: [`GRAVITY_SOURCE`].
-const GRAVITY: f64 = 9.806_65;
 
 /// What moves the air.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -56,6 +44,8 @@ pub struct CompiledRun {
     pub house_pressure: Pressure,
     /// The uncertain inputs, in the order of `plan::Input`.
     pub coefficients: [Coefficient; INPUTS],
+    /// What heat needs; none where the air keeps its temperature.
+    pub(super) heat: Option<HeatRun>,
 }
 
 /// The air on its way through one element.
@@ -63,8 +53,12 @@ pub struct CompiledRun {
 pub(super) struct Passage {
     /// Its state there; at a leak, that of the air past the joint.
     pub state: State,
+    /// What of it passes, at the outlet's density.
+    pub airflow: Airflow,
     /// What it loses of its total pressure.
     pub loss: Pressure,
+    /// What the air's weight adds to the pressure that drives it: it lifts where it is warm.
+    pub stack: Pressure,
     /// What of it leaves by a leaking joint; negative where a draught draws air in.
     pub escaped: Airflow,
 }
@@ -107,8 +101,12 @@ impl CompiledRun {
             plan.site.outdoor_temperature,
             plan.site.outdoor_relative_humidity,
         );
-        let compiled = Compiler::compile(plan, pressure);
+        let (compiled, path) = Compiler::compile(plan, pressure);
+        let heat = (plan.exhaust.along_run == AlongRun::Cools)
+            .then(|| HeatRun::of(plan, &path, &compiled.elements, &exhaust, pressure))
+            .flatten();
         let run = Self {
+            heat,
             elements: compiled.elements,
             driver: match plan.flow {
                 Flow::TypicalBlower {} => Driver::TypicalBlower,
@@ -126,9 +124,28 @@ impl CompiledRun {
     }
 
     /// The run with so much air at its termination, with the inputs of `draw`: that is all the air
-    /// where no joint leaks. Allocates nothing.
+    /// where no joint leaks. The air keeps its temperature. Allocates nothing.
     pub fn at(&self, airflow_at_end: Airflow, draw: &Draw) -> Evaluation {
-        self.with(airflow_at_end, &self.values(draw))
+        self.with(airflow_at_end, &self.values(draw), &self.air())
+    }
+
+    /// The same run whose air keeps its temperature: quicker by far, and within a few percent.
+    #[must_use]
+    pub fn without_heat(self) -> Self {
+        Self { heat: None, ..self }
+    }
+
+    /// The exhaust everywhere.
+    pub(super) fn air(&self) -> AirAlong {
+        AirAlong::constant(self.density, self.viscosity)
+    }
+
+    /// Dew point of the exhaust, where its moisture is followed.
+    pub fn dew_point(&self) -> Option<Temperature> {
+        let dew_point = self.heat.as_ref()?.dry_above;
+        dew_point
+            .is_finite()
+            .then(|| Temperature::from_celsius(dew_point))
     }
 
     /// The inputs' values in `draw`.
@@ -136,12 +153,19 @@ impl CompiledRun {
         Values::of(draw, &self.coefficients)
     }
 
-    /// The run with so much air at its termination and with these values.
-    pub(super) fn with(&self, airflow_at_end: Airflow, values: &Values) -> Evaluation {
-        let mut loss = Pressure::ZERO;
-        let (airflow, outlet) =
-            self.each_from_end(airflow_at_end, values, |_, passage| loss += passage.loss);
-        let stack = self.stack(self.rise);
+    /// The run with so much air at its termination, with these values, and with the air as it is
+    /// along the run.
+    pub(super) fn with(
+        &self,
+        airflow_at_end: Airflow,
+        values: &Values,
+        air: &AirAlong,
+    ) -> Evaluation {
+        let (mut loss, mut stack) = (Pressure::ZERO, Pressure::ZERO);
+        let (airflow, outlet) = self.each_from_end(airflow_at_end, values, air, |_, passage| {
+            loss += passage.loss;
+            stack += passage.stack;
+        });
         let total_pressure = loss + stack - self.house_pressure;
         Evaluation {
             airflow,
@@ -159,41 +183,49 @@ impl CompiledRun {
 
     /// Gives `take` each element from the termination back to the outlet; returns the airflow and the
     /// air's state at the outlet. The way back is the one on which each leak's pressure is known
-    /// before its airflow. A bore's state is worked out once for all elements in a row that share it.
+    /// before its airflow. A bore's state is worked out once for all elements in a row that share it,
+    /// and fitted to each one's own air.
     pub(super) fn each_from_end(
         &self,
         airflow_at_end: Airflow,
         values: &Values,
+        air: &AirAlong,
         mut take: impl FnMut(&CompiledElement, Passage),
     ) -> (Airflow, State) {
         let state = |bore: &Bore, airflow: Airflow| {
-            bore.state(airflow, self.density, self.viscosity, values)
+            bore.state(airflow, self.density, air.viscosity, values)
         };
         let outlet_bore = Bore::round(self.diameter);
         let mut bore = self.elements.last().map_or(&outlet_bore, |end| &end.bore);
         let mut airflow = airflow_at_end;
         let mut here = state(bore, airflow);
-        let (mut loss, mut rise) = (Pressure::ZERO, Length::ZERO);
-        for element in self.elements.iter().rev() {
+        // Losses and the air's weight from here to the end.
+        let mut beyond = Pressure::ZERO;
+        for (index, element) in self.elements.iter().enumerate().rev() {
+            let local = air.at(index);
             if element.bore != *bore {
                 bore = &element.bore;
                 here = state(bore, airflow);
             }
+            let own = here.with_air(local);
             let mut passage = Passage {
-                state: here,
-                loss: element.law.loss(airflow, &here, values),
+                state: own,
+                airflow,
+                loss: element.law.loss(airflow, &own, values),
+                stack: self.stack(element.rise, local.density),
                 escaped: Airflow::ZERO,
             };
             if let Law::Leak { free_area } = element.law {
                 // Against the house around the joint, with the velocity of the air past it.
-                let gauge = loss + self.stack(rise) - self.house_pressure - here.velocity_pressure;
+                let gauge = beyond - self.house_pressure - own.velocity_pressure;
                 let discharge = values.get(Input::LeakDischarge);
-                passage.escaped = orifice::airflow(gauge, free_area, discharge, self.density);
+                let escaped = orifice::airflow(gauge, free_area, discharge, local.density);
+                passage.escaped = escaped / local.expansion;
                 airflow += passage.escaped;
                 here = state(bore, airflow);
             }
-            loss += passage.loss;
-            rise += element.rise;
+            beyond += passage.loss;
+            beyond += passage.stack;
             take(element, passage);
         }
         if outlet_bore != *bore {
@@ -217,9 +249,9 @@ impl CompiledRun {
             .grounds(state, &self.coefficients, element.bore.roughness)
     }
 
-    /// -g dz (rho_outdoor - rho_duct): what a column of exhaust adds at its foot.
-    fn stack(&self, rise: Length) -> Pressure {
-        let lighter = (self.outdoor_density - self.density).kilograms_per_cubic_metre();
+    /// -g dz (rho_outdoor - rho_duct): what a column of air adds at its foot.
+    fn stack(&self, rise: Length, density: Density) -> Pressure {
+        let lighter = (self.outdoor_density - density).kilograms_per_cubic_metre();
         Pressure::from_pascals(-GRAVITY * rise.metres() * lighter)
     }
 }

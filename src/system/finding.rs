@@ -1,7 +1,8 @@
 //! What is wrong or doubtful about a run, beside its figures.
 
+use super::{LowPoint, WetStretch};
 use crate::plan::{Clash, ElementId, NodeId, Part};
-use crate::units::{Airflow, Length};
+use crate::units::{Airflow, Length, Velocity};
 use serde::Serialize;
 
 /// One remark; the analysis gives its figures all the same.
@@ -44,6 +45,37 @@ pub enum Finding {
         #[serde(rename = "escaped_m3_per_s")]
         escaped: Airflow,
     },
+    /// Water condenses on the wall.
+    WetWall {
+        /// Where, and how much.
+        stretch: WetStretch,
+        /// Whether some of it is below 0 °C.
+        freezes: bool,
+    },
+    /// The run goes down and up again: water stands there.
+    Dip(LowPoint),
+    /// The air is slower than lint is said to be carried at; advice, common practice.
+    SlowAir {
+        /// The straight where it is slowest.
+        element: ElementId,
+        /// There.
+        #[serde(rename = "velocity_m_per_s")]
+        velocity: Velocity,
+        /// What common practice asks for.
+        #[serde(rename = "carries_m_per_s")]
+        carries: Velocity,
+    },
+    /// The duct gets wider: less pressure lost, and slower air that lets lint settle.
+    UpsizingSlows {
+        /// The change of area.
+        element: ElementId,
+        /// In the narrower duct before it.
+        #[serde(rename = "before_m_per_s")]
+        before: Velocity,
+        /// In the wider duct after it.
+        #[serde(rename = "after_m_per_s")]
+        after: Velocity,
+    },
     /// The air is neither laminar nor turbulent here: friction is not determined.
     TransitionalFlow,
     /// The blower cannot move air through this run at all.
@@ -57,7 +89,11 @@ impl Finding {
             Self::ElbowsOverlap { element, .. }
             | Self::ElbowsClose { element, .. }
             | Self::OutsideSource { element }
-            | Self::JointLeaks { element, .. } => Some(element.clone()),
+            | Self::JointLeaks { element, .. }
+            | Self::SlowAir { element, .. }
+            | Self::UpsizingSlows { element, .. } => Some(element.clone()),
+            Self::WetWall { stretch, .. } => Some(stretch.element.clone()),
+            Self::Dip(low) => Some(low.element.clone()),
             Self::NoRoom(clash) => Some(clash.element.clone()),
             Self::PointsCoincide { node } => Some(ElementId::new(node, Part::Elbow)),
             Self::TransitionalFlow | Self::NoAirflow => None,

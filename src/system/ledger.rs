@@ -1,7 +1,7 @@
 //! The ledger: one row an element in run order, fed to every screen, sheet and file.
 
 use super::compiled::Passage;
-use super::{CompiledElement, CompiledRun, Draw, ElementKind, Evaluation, State};
+use super::{CompiledElement, CompiledRun, Draw, ElementKind, OperatingPoint, State};
 use crate::duct::elbow::{Method, side_by_side};
 use crate::plan::{BendMethod, ElbowKind};
 use crate::source::Coefficient;
@@ -24,6 +24,10 @@ pub struct LedgerRow {
     pub coefficient: Coefficient,
     /// The air's state in it.
     pub state: State,
+    /// What the air's weight adds to the pressure at its foot; a warm riser takes off.
+    pub stack: Pressure,
+    /// From which to which share of its length water condenses on its wall, if any does.
+    pub wet: Option<(f64, f64)>,
     /// What of the airflow leaves by it, for a leak; negative where air is drawn in.
     pub escaped: Airflow,
     /// K by each published method, for a smooth elbow; none where a method does not cover it.
@@ -45,17 +49,27 @@ pub struct Ledger {
 }
 
 impl Ledger {
-    /// The ledger of `run` at the airflow of `evaluation`, with likely inputs.
-    pub fn of(run: &CompiledRun, evaluation: &Evaluation) -> Self {
+    /// The ledger of `run` at its operating point, with likely inputs.
+    pub fn of(run: &CompiledRun, point: &OperatingPoint) -> Self {
+        let evaluation = &point.evaluation;
+        let constant;
+        let air = if let Some(profile) = &point.heat {
+            &profile.air
+        } else {
+            constant = run.air();
+            &constant
+        };
         let mut rows = Vec::with_capacity(run.elements.len());
         let mut losses = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
         let end = evaluation.airflow_at_end;
-        run.each_from_end(end, &run.values(&Draw::LIKELY), |element, passage| {
+        run.each_from_end(end, &run.values(&Draw::LIKELY), air, |element, passage| {
             let Passage {
                 state,
                 loss,
+                stack,
                 escaped,
+                ..
             } = passage;
             losses.push(loss);
             rows.push(LedgerRow {
@@ -66,12 +80,17 @@ impl Ledger {
                 equivalent_length: run.diameter * (loss / per_diameter),
                 coefficient: run.grounds(element, &state),
                 state,
+                stack,
                 escaped,
+                wet: None,
                 methods: methods(element, &state),
             });
         });
         rows.reverse();
         losses.reverse();
+        if let Some(profile) = &point.heat {
+            profile.each_wet_share(|index, share| rows[index].wet = Some(share));
+        }
         for (index, row) in rows.iter_mut().enumerate() {
             row.rank = rank(&losses, index);
         }

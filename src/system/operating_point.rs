@@ -1,7 +1,9 @@
 //! Where the blower's curve and the run's loss meet.
 
+use super::compiled::Passage;
+use super::heat::{HeatProfile, HeatRun, march};
 use super::input::Values;
-use super::{Blower, CompiledRun, Draw, Driver, Evaluation};
+use super::{AirAlong, Blower, CompiledRun, Draw, Driver, Evaluation};
 use crate::numeric::root;
 use crate::units::Airflow;
 use serde::Serialize;
@@ -16,12 +18,14 @@ const LEAST_SHARE: f64 = 1e-4;
 const GREATEST_SHARE: f64 = 4.0;
 
 /// A run at the airflow that its driver gives it.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct OperatingPoint {
     /// The run there.
     pub evaluation: Evaluation,
     /// The blower, unless the airflow was stated.
     pub blower: Option<Blower>,
+    /// Temperature and moisture along the run; none where the air keeps its temperature.
+    pub heat: Option<HeatProfile>,
 }
 
 /// Why there is no operating point.
@@ -49,19 +53,74 @@ pub(super) fn point_with(
     run: &CompiledRun,
     values: &Values,
 ) -> Result<OperatingPoint, OperatingPointError> {
-    let blower = match run.driver {
-        Driver::Stated(airflow) => {
-            return Ok(OperatingPoint {
-                evaluation: at_stated(run, airflow, values)?,
-                blower: None,
-            });
+    let (evaluation, blower) = point_in(run, values, &run.air())?;
+    let Some(heat) = &run.heat else {
+        return Ok(OperatingPoint {
+            evaluation,
+            blower,
+            heat: None,
+        });
+    };
+    point_with_heat(run, values, heat, evaluation)
+}
+
+/// Airflow and temperatures in turn, beginning with air that keeps its temperature: cooler air is
+/// denser and a little more of it flows, which hardly moves the temperatures.
+fn point_with_heat(
+    run: &CompiledRun,
+    values: &Values,
+    heat: &HeatRun,
+    isothermal: Evaluation,
+) -> Result<OperatingPoint, OperatingPointError> {
+    /// Of the airflow: 0.002 cfm of 200. Each turn is some fifty times nearer than the one before.
+    /// Of the computation.
+    const SETTLED: f64 = 1e-5;
+    const MOST_TURNS: usize = 8;
+    let mut passages: Vec<Passage> = Vec::with_capacity(run.elements.len());
+    let mut profile: Option<HeatProfile> = None;
+    let mut point = (isothermal, None);
+    for _ in 0..MOST_TURNS {
+        let constant;
+        let air = if let Some(profile) = &profile {
+            &profile.air
+        } else {
+            constant = run.air();
+            &constant
+        };
+        passages.clear();
+        let at_end = point.0.airflow_at_end;
+        run.each_from_end(at_end, values, air, |_, passage| passages.push(passage));
+        passages.reverse();
+        let next = march(run, heat, &passages, values);
+        let before = point.0.airflow;
+        point = point_in(run, values, &next.air)?;
+        profile = Some(next);
+        if (point.0.airflow / before - 1.0).abs() < SETTLED {
+            break;
         }
+    }
+    let (evaluation, blower) = point;
+    Ok(OperatingPoint {
+        evaluation,
+        blower,
+        heat: profile,
+    })
+}
+
+/// The operating point in air that is known along the run.
+pub(super) fn point_in(
+    run: &CompiledRun,
+    values: &Values,
+    air: &AirAlong,
+) -> Result<(Evaluation, Option<Blower>), OperatingPointError> {
+    let blower = match run.driver {
+        Driver::Stated(airflow) => return Ok((at_stated(run, airflow, values, air)?, None)),
         Driver::TypicalBlower => Blower::with(values),
     };
     let free = blower.free_airflow.cubic_metres_per_second();
     // The unknown is the airflow at the termination: with it each leak's pressure is known.
     let spare = |at_end: f64| {
-        let evaluation = run.with(Airflow::from_cubic_metres_per_second(at_end), values);
+        let evaluation = run.with(Airflow::from_cubic_metres_per_second(at_end), values, air);
         let rise = blower.static_rise(evaluation.airflow, run.density);
         (rise - evaluation.back_pressure).pascals()
     };
@@ -74,10 +133,7 @@ pub(super) fn point_with(
         .or_else(|_| root(spare, free, free * GREATEST_SHARE, TOLERANCE))
         .map_err(|_| OperatingPointError::OutOfRange)?;
     let at_end = Airflow::from_cubic_metres_per_second(at_end);
-    Ok(OperatingPoint {
-        evaluation: run.with(at_end, values),
-        blower: Some(blower),
-    })
+    Ok((run.with(at_end, values, air), Some(blower)))
 }
 
 /// The run with `stated` at the dryer's outlet.
@@ -85,11 +141,12 @@ fn at_stated(
     run: &CompiledRun,
     stated: Airflow,
     values: &Values,
+    air: &AirAlong,
 ) -> Result<Evaluation, OperatingPointError> {
     if run.is_tight() {
-        return Ok(run.with(stated, values));
+        return Ok(run.with(stated, values, air));
     }
-    let at_end = |share: f64| run.with(stated * share, values);
+    let at_end = |share: f64| run.with(stated * share, values, air);
     let spare = |share: f64| at_end(share).airflow / stated - 1.0;
     if spare(LEAST_SHARE) >= 0.0 {
         return Err(OperatingPointError::NoAirflow);

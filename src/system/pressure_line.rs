@@ -29,15 +29,26 @@ pub struct PressurePoint {
 pub fn pressure_line(point: &OperatingPoint, ledger: &Ledger) -> Vec<PressurePoint> {
     let in_duct =
         |row: &&super::LedgerRow| !matches!(row.element.kind, ElementKind::MakeUpAir { .. });
-    let rise: Length = ledger.rows.iter().map(|row| row.element.rise).sum();
     let losses: Pressure = ledger.rows.iter().filter(in_duct).map(|row| row.loss).sum();
     let stack = point.evaluation.stack;
     let mut total = losses + stack;
     let mut distance = Length::ZERO;
     let mut line = Vec::with_capacity(ledger.rows.len() * 2);
-    for row in ledger.rows.iter().filter(in_duct) {
+    for (index, row) in ledger.rows.iter().enumerate() {
+        if !in_duct(&row) {
+            continue;
+        }
         let is_end = matches!(row.element.kind, ElementKind::Termination { .. });
-        let q = row.state.velocity_pressure;
+        let mean = row.state.velocity_pressure;
+        // At one mass flow velocity pressure goes with the volume.
+        let (q, q_leaving) = match &point.heat {
+            None => (mean, mean),
+            Some(profile) => {
+                let own = profile.air.at(index).expansion;
+                let (entering, leaving) = profile.elements[index].expansion;
+                (mean * (entering / own), mean * (leaving / own))
+            }
+        };
         line.push(PressurePoint {
             element: row.element.id.clone(),
             distance,
@@ -45,15 +56,10 @@ pub fn pressure_line(point: &OperatingPoint, ledger: &Ledger) -> Vec<PressurePoi
             r#static: total - q,
         });
         let along = row.element.developed_length;
-        let draught = if rise == Length::ZERO {
-            Pressure::ZERO
-        } else {
-            stack * (row.element.rise / rise)
-        };
-        total = total - row.loss - draught;
+        total = total - row.loss - row.stack;
         distance += along;
         // Past the end the air has come to rest.
-        let q = if is_end { Pressure::ZERO } else { q };
+        let q = if is_end { Pressure::ZERO } else { q_leaving };
         line.push(PressurePoint {
             element: row.element.id.clone(),
             distance,

@@ -1,14 +1,20 @@
 //! Every source that the physics rests on, to be listed and walked.
 
-use super::compiled::GRAVITY_SOURCE;
-use super::{EACH_ELEMENT_SOURCE, USER_SOURCE};
-use crate::air::{ALTITUDE_SOURCE, DENSITY_SOURCE, SATURATION_SOURCE, VISCOSITY_SOURCE};
+use super::{EACH_ELEMENT_SOURCE, SURROUNDINGS_SOURCE, USER_SOURCE};
+use crate::air::{
+    ALTITUDE_SOURCE, CONDUCTIVITY_SOURCE, DENSITY_SOURCE, ENTHALPY_SOURCE, GRAVITY_SOURCE,
+    SATURATION_SOURCE, VISCOSITY_SOURCE,
+};
 use crate::duct::area_change;
 use crate::duct::elbow::{EXTENSION_SOURCE, IDELCHIK_SOURCE, ITO_SOURCE, RENNELS_SOURCE};
 use crate::duct::friction::{FRICTION_SOURCE, LAMINAR_SOURCE};
+use crate::duct::heat_transfer::{
+    CONDENSATION_SOURCE, INSIDE_SOURCE, OUTSIDE_SOURCE, RADIATION_SOURCE,
+};
 use crate::duct::tables::{
-    blockage, blower, close_elbows, flexible_duct, leak, make_up_air, miller_bend, mitre_reynolds,
-    rigid_duct, segmented_elbow, sharp_mitre, termination, wall_box,
+    blockage, blower, carry_speed, close_elbows, cycle_phase, emissivity, flexible_duct,
+    insulation, leak, make_up_air, miller_bend, mitre_reynolds, rigid_duct, segmented_elbow,
+    sharp_mitre, termination, wall_box,
 };
 use crate::plan::{CEILING_SOURCE, LUMBER_SOURCE};
 use crate::source::Source;
@@ -24,6 +30,28 @@ pub enum Subject {
     AirViscosity,
     /// Weight of the air in a riser.
     Gravity,
+    /// Conductivity of moist air.
+    AirConductivity,
+    /// Heat that moist air holds.
+    AirEnthalpy,
+    /// Heat from the air to the duct's wall.
+    InsideHeat,
+    /// Heat from the duct to still air.
+    OutsideHeat,
+    /// Heat by radiation.
+    Radiation,
+    /// Water on a wall.
+    Condensation,
+    /// Emissivity of surfaces.
+    Emissivity,
+    /// Insulation about a duct.
+    Insulation,
+    /// The temperature about a duct where no zone says it.
+    Surroundings,
+    /// The air of the phases of a cycle.
+    CyclePhase,
+    /// The velocity that carries lint.
+    CarrySpeed,
     /// Saturation pressure of water.
     Saturation,
     /// Air pressure by altitude.
@@ -75,7 +103,7 @@ pub enum Subject {
 }
 
 /// Every source of the physics with what it is for, in the order in which a run meets them.
-pub static SOURCES: [(Subject, &Source); 34] = [
+pub static SOURCES: [(Subject, &Source); 46] = [
     (Subject::AirDensity, &DENSITY_SOURCE),
     (Subject::AirViscosity, &VISCOSITY_SOURCE),
     (Subject::Saturation, &SATURATION_SOURCE),
@@ -108,6 +136,18 @@ pub static SOURCES: [(Subject, &Source); 34] = [
     (Subject::MakeUpAir, &make_up_air::ROOM_AIR_SOURCE),
     (Subject::Framing, &LUMBER_SOURCE),
     (Subject::Ceiling, &CEILING_SOURCE),
+    (Subject::AirConductivity, &CONDUCTIVITY_SOURCE),
+    (Subject::AirEnthalpy, &ENTHALPY_SOURCE),
+    (Subject::InsideHeat, &INSIDE_SOURCE),
+    (Subject::OutsideHeat, &OUTSIDE_SOURCE),
+    (Subject::Radiation, &RADIATION_SOURCE),
+    (Subject::Condensation, &CONDENSATION_SOURCE),
+    (Subject::Emissivity, &emissivity::SOURCE),
+    (Subject::Insulation, &insulation::SOURCE),
+    (Subject::Surroundings, &SURROUNDINGS_SOURCE),
+    (Subject::CyclePhase, &cycle_phase::SOURCE),
+    (Subject::CarrySpeed, &carry_speed::SOURCE),
+    (Subject::CarrySpeed, &carry_speed::INDUSTRIAL_SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),
     (Subject::User, &USER_SOURCE),
 ];

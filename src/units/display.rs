@@ -41,6 +41,9 @@ impl core::fmt::Display for Shown {
     }
 }
 
+/// m² K/W in one h ft² °F/Btu, by the international table's Btu. Source: NIST SP 811, appendix B.8.
+const R_VALUE: f64 = 0.176_110_2;
+
 fn shown(value: f64, decimals: usize, unit: &'static str) -> Shown {
     let figure = format!("{value:.decimals$}");
     // A rounded nought has no sign.
@@ -113,6 +116,22 @@ impl UnitSystem {
         match self {
             Self::UsCustomary => shown(temperature.fahrenheit(), 0, "°F"),
             Self::Si => shown(temperature.celsius(), 0, "°C"),
+        }
+    }
+
+    /// A resistance to heat, given in m² K/W: an R-value to the tenth, or m² K/W to the hundredth.
+    pub fn resistance(self, resistance: f64) -> Shown {
+        match self {
+            Self::UsCustomary => shown(resistance / R_VALUE, 1, "h·ft²·°F/Btu"),
+            Self::Si => shown(resistance, 2, "m²·K/W"),
+        }
+    }
+
+    /// The resistance in m² K/W that a figure in this system's unit means.
+    pub fn resistance_from(self, figure: f64) -> f64 {
+        match self {
+            Self::UsCustomary => figure * R_VALUE,
+            Self::Si => figure,
         }
     }
 

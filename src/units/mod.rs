@@ -9,6 +9,6 @@ mod quantity;
 pub use display::{Shown, UnitSystem};
 pub use length_text::{LengthTextError, parse_length};
 pub use quantity::{
-    Airflow, Angle, Density, ICE_POINT_KELVINS, Length, METRES_PER_FOOT, METRES_PER_INCH, Pressure,
-    Temperature, TemperatureDifference, Velocity, Viscosity,
+    Airflow, Angle, Density, ICE_POINT_KELVINS, Length, METRES_PER_FOOT, METRES_PER_INCH, MassFlow,
+    Pressure, Temperature, TemperatureDifference, Velocity, Viscosity,
 };

@@ -116,6 +116,10 @@ quantity!(
     Viscosity, from_pascal_seconds, pascal_seconds
 );
 quantity!(
+    /// A mass flow, kg/s.
+    MassFlow, from_kilograms_per_second, kilograms_per_second
+);
+quantity!(
     /// The difference of two temperatures, K.
     TemperatureDifference, from_kelvins, kelvins
 );

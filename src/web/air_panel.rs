@@ -1,9 +1,10 @@
 //! What moves the air, and the site.
 
 use super::field::{ChoiceField, LengthField, NumberField};
+use super::phase_fields::PhaseFields;
 use super::store::{Store, label_text};
 use crate::editor::Action;
-use crate::plan::{Exhaust, Flow, Site};
+use crate::plan::{Flow, Site};
 use crate::report::words::Label;
 use crate::units::{Temperature, UnitSystem};
 use leptos::prelude::*;
@@ -43,6 +44,7 @@ pub(super) fn AirPanel() -> impl IntoView {
                 <Show when=is_stated>
                     <StatedAirflow/>
                 </Show>
+                <PhaseFields/>
                 <SiteFields/>
             </div>
         </section>
@@ -67,7 +69,6 @@ fn StatedAirflow() -> impl IntoView {
 fn SiteFields() -> impl IntoView {
     let store = expect_context::<Store>();
     let site = move || store.plan.with(|plan| plan.site);
-    let exhaust = move || store.plan.with(|plan| plan.exhaust);
     let altitude = Signal::derive(move || {
         store
             .units
@@ -93,17 +94,7 @@ fn SiteFields() -> impl IntoView {
             ..site
         }));
     });
-    let air = Signal::derive(move || degrees(store.units.get(), exhaust().temperature));
-    let set_air = Callback::new(move |figure: f64| {
-        let temperature = store.units.get_untracked().temperature_from(figure);
-        let exhaust = store.plan.with_untracked(|plan| plan.exhaust);
-        store.act(Action::SetExhaust(Exhaust {
-            temperature,
-            ..exhaust
-        }));
-    });
     view! {
-        <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=temperature_unit shown=air set=set_air/>
         <NumberField id="outdoor-temperature" label=Label::OutdoorTemperature unit=temperature_unit shown=outdoors set=set_outdoors/>
         <LengthField id="ceiling" label=Label::CeilingHeight shown=ceiling set=set_ceiling/>
         <LengthField id="altitude" label=Label::Altitude shown=altitude set=set_altitude/>
@@ -146,7 +137,7 @@ fn pressure_unit(units: UnitSystem) -> &'static str {
     units.pressure(crate::units::Pressure::ZERO).unit
 }
 
-fn degrees(units: UnitSystem, temperature: Temperature) -> String {
+pub(super) fn degrees(units: UnitSystem, temperature: Temperature) -> String {
     units.temperature(temperature).figure
 }
 
@@ -154,6 +145,6 @@ fn airflow_unit(units: UnitSystem) -> &'static str {
     units.airflow(FIRST_STATED).unit
 }
 
-fn temperature_unit(units: UnitSystem) -> &'static str {
+pub(super) fn temperature_unit(units: UnitSystem) -> &'static str {
     units.temperature(Temperature::from_celsius(0.0)).unit
 }

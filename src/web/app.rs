@@ -5,6 +5,7 @@ use super::code_panel::CodePanel;
 use super::drawing::Drawing;
 use super::elevation_panel::ElevationPanel;
 use super::header::Header;
+use super::heat_panel::HeatPanel;
 use super::keep::{self, Opening};
 use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
@@ -55,6 +56,7 @@ fn App(opening: Opening) -> impl IntoView {
                 <ElevationPanel/>
                 <DominantSentence/>
                 <PressurePanel/>
+                <HeatPanel/>
             </div>
             <div class="sheet-run">
                 <SelectedSheet/>

@@ -173,6 +173,7 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Corrugation => "mark corrugation",
         Role::Flat => "mark flat",
         Role::Concealed => "mark concealed",
+        Role::Wet => "mark wet",
         Role::Blockage => "mark blockage",
         Role::Leak => "mark leak",
         Role::WallBox => "mark wall-box",

@@ -1,6 +1,7 @@
 //! A leg's duct, and what else is known or guessed of it.
 
 use super::field::{ChoiceField, LengthField, NumberField};
+use super::insulation_fields::InsulationFields;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{ConcealedElbows, Duct, Estimate, LegState, NodeId, Plan};
@@ -221,6 +222,7 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
         <NumberField id="concealed-least" label=Label::ConcealedLeast unit=no_unit shown=least set=set_least/>
         <NumberField id="concealed-most" label=Label::ConcealedMost unit=no_unit shown=most set=set_most/>
         <NumberField id="blockage" label=Label::BlockageFreeArea hint=Label::BlockageHint unit=no_unit shown=free set=set_free/>
+        <InsulationFields leg set/>
         <NumberField id="leak" label=Label::LeakArea hint=Label::LeakHint unit=UnitSystem::small_area_unit shown=gap set=set_gap/>
         <label class="check">
             <input

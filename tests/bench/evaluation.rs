@@ -22,8 +22,9 @@ const SAMPLES: usize = 200;
 const GROWTH_SAMPLES: usize = 20;
 const SIZES: [u32; 4] = [10, 100, 1_000, 10_000];
 
-const TIMED: [&str; 6] = [
+const TIMED: [&str; 7] = [
     "full evaluation",
+    "full evaluation with heat",
     "operating point",
     "ledger",
     "compile",
@@ -55,11 +56,15 @@ fn twenty_elements(criterion: &mut Criterion) {
     group.bench_function("full evaluation", |bencher| {
         bencher.iter(|| twenty::evaluate(black_box(&run)));
     });
+    let heated = twenty::run_with_heat();
+    group.bench_function("full evaluation with heat", |bencher| {
+        bencher.iter(|| twenty::evaluate(black_box(&heated)));
+    });
     group.bench_function("operating point", |bencher| {
         bencher.iter(|| operating_point(black_box(&run), &Draw::LIKELY));
     });
     group.bench_function("ledger", |bencher| {
-        bencher.iter(|| Ledger::of(black_box(&run), &point.evaluation));
+        bencher.iter(|| Ledger::of(black_box(&run), &point));
     });
     group.bench_function("compile", |bencher| {
         bencher.iter(|| CompiledRun::of(black_box(&plan)));
@@ -99,7 +104,7 @@ fn growth(criterion: &mut Criterion) {
             },
         );
         group.bench_with_input(BenchmarkId::new("ledger", size), &run, |bencher, run| {
-            bencher.iter(|| Ledger::of(black_box(run), &point.evaluation));
+            bencher.iter(|| Ledger::of(black_box(run), &point));
         });
         group.bench_with_input(BenchmarkId::new("compile", size), &plan, |bencher, plan| {
             bencher.iter(|| CompiledRun::of(black_box(plan)));

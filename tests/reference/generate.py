@@ -3,7 +3,8 @@
     python tests/reference/generate.py --out DIR
     python tests/reference/generate.py --check
 
-Of the bands the check works out two plans only; all 40 where ELBOWROOM_FULL=1.
+Of the bands the check works out two plans only, of the runs that get wet two too; all of them
+where ELBOWROOM_FULL=1.
 """
 
 import argparse
@@ -19,6 +20,7 @@ import air
 import bands
 import bends
 import friction
+import heat
 import leaks
 import low_discrepancy
 import operating_points
@@ -39,6 +41,7 @@ def write_all(directory, bands_of_others_from=None):
     """Bands come last: they are checked against the other sets first."""
     for one_set in SETS:
         one_set.write(directory)
+    heat.write(directory, bands_of_others_from)
     bands.write(directory, bands_of_others_from)
 
 

@@ -4,8 +4,8 @@
 
 use crate::tally::Tally;
 use elbowroom::plan::{
-    self, ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Level, Opening, OpeningKind, Plan,
-    Point, RuleSetId, RuleTopic, RunPoint, TerminationKind, Wall, Zone, ZoneKind,
+    self, AlongRun, ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Level, Opening, OpeningKind,
+    Plan, Point, RuleSetId, RuleTopic, RunPoint, TerminationKind, Wall, Zone, ZoneKind,
 };
 use elbowroom::report::figures;
 use elbowroom::rules::{CodeCheck, Deciding, Measure, RuleFinding, Verdict, code_check, too_near};
@@ -502,6 +502,7 @@ fn the_label_is_asked_for_where_the_text_does() {
 fn code_and_air_side_by_side() {
     let mut plan = plan::example("title".into(), "note".into(), "breast".into());
     plan.run.points[1].fitting.elbow.kind = ElbowKind::SharpMitre;
+    plan.exhaust.along_run = AlongRun::KeepsTemperature;
     let found = check(&plan).disagreement.unwrap();
     let straight = found
         .elements

@@ -4,9 +4,9 @@ use crate::editor_room::at_the_room;
 use crate::random_plan::{elbow, with_blower, with_stated_airflow};
 use elbowroom::editor::{Action, State};
 use elbowroom::plan::{
-    self, BendMethod, CodeChoice, ConcealedElbows, Duct, Elbow, ElbowKind, ElementId, Estimate,
-    Exhaust, Flow, Input, LegState, MakerLimits, NodeId, Override, Part, Plan, Point, RuleTopic,
-    Site, Termination, TerminationKind,
+    self, AlongRun, BendMethod, CodeChoice, ConcealedElbows, Duct, Elbow, ElbowKind, ElementId,
+    Estimate, Exhaust, Flow, Input, Insulation, LegState, MakerLimits, Metal, NodeId, Override,
+    Part, Phase, Plan, Point, RuleTopic, Site, Termination, TerminationKind,
 };
 use elbowroom::rules::RULE_SETS;
 use elbowroom::units::{Airflow, Length, Pressure, Temperature, UnitSystem};
@@ -190,6 +190,10 @@ fn duct() -> impl Strategy<Value = Duct> {
 fn leg_state() -> impl Strategy<Value = LegState> {
     let estimate =
         (length(0.0..2.0), length(0.0..2.0)).prop_map(|(less, more)| Estimate { less, more });
+    let insulation = prop_oneof![
+        length(0.0..0.4).prop_map(Insulation::Thickness),
+        number(0.0..11.0).prop_map(Insulation::Resistance),
+    ];
     let concealed = (0..14_u8, 0..14_u8).prop_map(|(least, most)| ConcealedElbows { least, most });
     (
         prop::option::of(length(0.04..0.3)),
@@ -198,9 +202,20 @@ fn leg_state() -> impl Strategy<Value = LegState> {
         prop::option::of(number(0.0..1.1)),
         prop::option::weighted(0.2, number(0.0..0.007)),
         any::<bool>(),
+        prop::option::weighted(0.3, insulation),
+        any::<bool>(),
     )
         .prop_map(
-            |(diameter, estimate, concealed, blockage_free_area, leak_free_area_m2, in_box)| {
+            |(
+                diameter,
+                estimate,
+                concealed,
+                blockage_free_area,
+                leak_free_area_m2,
+                in_box,
+                insulation,
+                aluminium,
+            )| {
                 LegState {
                     diameter,
                     estimate,
@@ -208,6 +223,12 @@ fn leg_state() -> impl Strategy<Value = LegState> {
                     blockage_free_area,
                     leak_free_area_m2,
                     ends_in_wall_box: in_box,
+                    insulation,
+                    metal: if aluminium {
+                        Metal::Aluminium
+                    } else {
+                        Metal::Galvanized
+                    },
                 }
             },
         )
@@ -268,6 +289,8 @@ fn surroundings() -> impl Strategy<Value = Action> {
         Action::SetExhaust(Exhaust {
             temperature: Temperature::from_celsius(degrees),
             relative_humidity: humidity,
+            phase: Some(Phase::EndOfDrying),
+            along_run: AlongRun::Cools,
         })
     });
     let stated = number(0.0..0.2).prop_map(|airflow| {

@@ -17,6 +17,7 @@ mod air;
 mod bends;
 mod dust;
 mod friction;
+mod heat;
 mod sobol;
 
 mod bands;
@@ -27,6 +28,7 @@ mod worked_examples;
 
 mod random_plan;
 
+mod heat_properties;
 mod monotone;
 mod parts;
 mod physics;

@@ -1,7 +1,7 @@
 //! Check values that need no table: conventions, derived figures, a warm riser.
 
 use crate::tally::Tally;
-use elbowroom::plan::{self, Flow, Input, Plan, Riser};
+use elbowroom::plan::{self, AlongRun, Flow, Input, Plan, Riser};
 use elbowroom::system::{Draw, Evaluation, INPUTS, assess};
 use elbowroom::units::{Length, Temperature, UnitSystem};
 
@@ -9,8 +9,15 @@ use elbowroom::units::{Length, Temperature, UnitSystem};
 const DUST: f64 = 1e-12;
 
 /// A dryer with nothing but its termination: the only point lies on the outlet.
+/// A blank plan whose air keeps its temperature, so that its density is known everywhere.
+fn blank(title: &str) -> Plan {
+    let mut plan = plan::blank(title.to_owned());
+    plan.exhaust.along_run = AlongRun::KeepsTemperature;
+    plan
+}
+
 fn without_duct() -> Plan {
-    let mut plan = plan::blank("Nothing but a hood".to_owned());
+    let mut plan = blank("Nothing but a hood");
     plan.run.points[0].position = plan.dryer.outlet();
     plan
 }
@@ -81,7 +88,7 @@ fn a_bare_outlet_reads_zero() {
 
 /// A plan whose run ends 5 m above the outlet.
 fn riser_of_5_m(exhaust_humidity: f64, outdoor_humidity: f64) -> Plan {
-    let mut plan = plan::blank("A riser".to_owned());
+    let mut plan = blank("A riser");
     plan.exhaust.temperature = Temperature::from_celsius(50.0);
     plan.exhaust.relative_humidity = exhaust_humidity;
     plan.site.outdoor_temperature = Temperature::from_celsius(0.0);
@@ -147,7 +154,7 @@ fn velocity_and_velocity_pressure_in_a_four_inch_duct() {
         (150.0, "1719 fpm", "0.184 in. w.c."),
         (200.0, "2292 fpm", "0.327 in. w.c."),
     ] {
-        let mut plan = with_cfm(plan::blank("4 in".to_owned()), cfm);
+        let mut plan = with_cfm(blank("4 in"), cfm);
         plan.exhaust.temperature = Temperature::from_fahrenheit(70.0);
         plan.exhaust.relative_humidity = 0.0;
         let found = evaluation(&plan);
@@ -167,7 +174,7 @@ fn velocity_and_velocity_pressure_in_a_four_inch_duct() {
 /// and 0.24 to 0.64 in. w.c., corner to corner. The likely inputs must lie inside.
 #[test]
 fn a_short_clean_run_lies_inside_the_blowers_stated_span() {
-    let found = evaluation(&plan::blank("Short and straight".to_owned()));
+    let found = evaluation(&blank("Short and straight"));
     let cfm = found.airflow.cubic_metres_per_second() / 0.3048_f64.powi(3) * 60.0;
     let inches = found.back_pressure.pascals() / 248.84;
     assert!((106.0..177.0).contains(&cfm), "{cfm} cfm");

@@ -281,6 +281,19 @@ pub fn legs_out_of_range() -> Vec<Case> {
             range("run.points[3].blockage_free_area"),
         ),
         (
+            "insulation in millimetres",
+            with("/run/points/3/insulation", json!({"thickness_m": 50})),
+            range("run.points[3].insulation.thickness_m"),
+        ),
+        (
+            "insulation that holds nothing",
+            with(
+                "/run/points/3/insulation",
+                json!({"resistance_m2_k_per_w": 0}),
+            ),
+            range("run.points[3].insulation.resistance_m2_k_per_w"),
+        ),
+        (
             "leak in cm²",
             with("/run/points/3/leak_free_area_m2", json!(5)),
             range("run.points[3].leak_free_area_m2"),

@@ -320,6 +320,30 @@ pub fn faults_of_legs() -> Vec<Case> {
     ]
 }
 
+/// Of what holds a leg's heat.
+pub fn faults_of_insulation() -> Vec<Case> {
+    vec![
+        (
+            "insulation by two measures",
+            with(
+                "/run/points/3/insulation",
+                json!({"thickness_m": 0.05, "resistance_m2_k_per_w": 1}),
+            ),
+            field("run.points[3].insulation"),
+        ),
+        (
+            "insulation by its price",
+            with("/run/points/3/insulation", json!({"price": 5})),
+            field("run.points[3].insulation"),
+        ),
+        (
+            "unknown metal",
+            with("/run/points/3/metal", json!("lead")),
+            field("run.points[3].metal"),
+        ),
+    ]
+}
+
 /// Of the rest of a plan, what it can do without.
 pub fn faults_of_optional_fields() -> Vec<Case> {
     vec![
@@ -353,6 +377,16 @@ pub fn faults_of_optional_fields() -> Vec<Case> {
             field("overrides"),
         ),
         (
+            "unknown phase",
+            with("/exhaust/phase", json!("spin")),
+            field("exhaust.phase"),
+        ),
+        (
+            "temperature neither kept nor lost",
+            with("/exhaust/along_run", json!(null)),
+            field("exhaust.along_run"),
+        ),
+        (
             "unknown bend method",
             with("/bend_method", json!("guess")),
             field("bend_method"),
@@ -378,5 +412,6 @@ pub fn faults_of_optional_fields() -> Vec<Case> {
 #[test]
 fn faults_of_optional_fields_are_named() {
     check("legs", faults_of_legs());
+    check("insulation", faults_of_insulation());
     check("optional fields", faults_of_optional_fields());
 }

@@ -1,8 +1,8 @@
 //! Random plans whose every elbow has room, and ways to change them.
 
 use elbowroom::plan::{
-    self, Duct, Elbow, ElbowKind, Fitting, Flow, LegState, Level, Obstacle, ObstacleKind, Opening,
-    OpeningKind, Plan, Point, Riser, RunPoint, Wall,
+    self, AlongRun, Duct, Elbow, ElbowKind, Fitting, Flow, LegState, Level, Obstacle, ObstacleKind,
+    Opening, OpeningKind, Plan, Point, Riser, RunPoint, Wall, Zone, ZoneKind,
 };
 use elbowroom::units::{Airflow, Length, Temperature};
 use proptest::prelude::*;
@@ -77,6 +77,7 @@ fn plan_with(flow: impl Strategy<Value = Flow>) -> impl Strategy<Value = Plan> {
         0.0..1.0_f64,
         20.0..70.0_f64,
         0.0..0.6_f64,
+        any::<bool>(),
     );
     let nodes = prop::collection::vec(node(), 1..=6);
     let end = (elbow(), riser()).prop_map(|(elbow, riser)| Fitting { elbow, riser });
@@ -87,12 +88,18 @@ fn plan_with(flow: impl Strategy<Value = Flow>) -> impl Strategy<Value = Plan> {
     (flow, surroundings, turned_deg, nodes, end).prop_map(
         |(flow, surroundings, turned_deg, nodes, end)| {
             let mut plan = plan::blank("Random, invented".to_owned());
-            let (altitude, outdoors, outdoor_humidity, exhaust, exhaust_humidity) = surroundings;
+            let (altitude, outdoors, outdoor_humidity, exhaust, exhaust_humidity, cools) =
+                surroundings;
             plan.site.altitude = Length::from_metres(altitude);
             plan.site.outdoor_temperature = Temperature::from_celsius(outdoors);
             plan.site.outdoor_relative_humidity = outdoor_humidity;
             plan.exhaust.temperature = Temperature::from_celsius(exhaust);
             plan.exhaust.relative_humidity = exhaust_humidity;
+            plan.exhaust.along_run = if cools {
+                AlongRun::Cools
+            } else {
+                AlongRun::KeepsTemperature
+            };
             plan.flow = flow;
             plan.dryer.turned_deg = turned_deg;
             furnish(&mut plan);
@@ -114,7 +121,8 @@ pub fn with_stated_airflow() -> impl Strategy<Value = Plan> {
     }))
 }
 
-/// A wall with a window and a box on the floor: they must not matter to any figure.
+/// A wall with a window and a box on the floor, which must not matter to any figure, and two zones,
+/// which do where the air cools.
 fn furnish(plan: &mut Plan) {
     plan.walls.push(Wall {
         id: "w1".into(),
@@ -142,6 +150,21 @@ fn furnish(plan: &mut Plan) {
         width: Length::from_metres(0.7),
         depth: Length::from_metres(0.4),
     });
+    for (id, kind, level, degrees, x_m) in [
+        ("z1", ZoneKind::Garage, Level::Room, 3.0, -2.3),
+        ("z2", ZoneKind::Attic, Level::CeilingSpace, -12.0, 0.4),
+    ] {
+        plan.zones.push(Zone {
+            id: id.into(),
+            kind,
+            level,
+            temperature: Temperature::from_celsius(degrees),
+            x_m,
+            y_m: -3.7,
+            width: Length::from_metres(3.1),
+            depth: Length::from_metres(4.3),
+        });
+    }
 }
 
 fn draw(plan: &mut Plan, turned_deg: f64, nodes: &[Node], end: Fitting) {

@@ -175,7 +175,10 @@ pub fn compare(tally: &mut Tally, row: &Row, plan: &Plan, assessment: &Assessmen
     let sound = assessment.findings.iter().all(|finding| {
         matches!(
             finding,
-            Finding::OutsideSource { .. } | Finding::ElbowsClose { .. }
+            Finding::OutsideSource { .. }
+                | Finding::ElbowsClose { .. }
+                | Finding::Dip(_)
+                | Finding::SlowAir { .. }
         )
     });
     tally.holds(label(&format!("{:?}", assessment.findings)), sound);

@@ -97,6 +97,8 @@ pub fn fullest() -> Value {
         json!({"input": input, "low": low, "likely": likely, "high": high, "note": "as read"})
     });
     document["overrides"] = overrides.collect();
+    document["exhaust"]["phase"] = json!("end_of_drying");
+    document["exhaust"]["along_run"] = json!("cools");
     document["ceiling_height_m"] = json!(2.6);
     document["obstacles"][0]["kind"] = json!({"framing": {"members": "along_x", "spacing_m": 0.4}});
     document["obstacles"][0]["level"] = json!("ceiling_space");
@@ -122,6 +124,12 @@ pub fn fullest() -> Value {
         point["blockage_free_area"] = json!(0.4);
         point["leak_free_area_m2"] = json!(0.0005);
         point["ends_in_wall_box"] = json!(true);
+        point["insulation"] = if index % 2 == 0 {
+            json!({"thickness_m": 0.05})
+        } else {
+            json!({"resistance_m2_k_per_w": 1.05})
+        };
+        point["metal"] = json!("aluminium");
     }
     document["run"]["termination"]["free_area"] = json!(0.75);
     document
@@ -132,6 +140,9 @@ pub fn full_documents() -> Vec<Value> {
     let mut changes = vec![("/flow", json!({"kind": "typical_blower"}))];
     for (pointer, in_schema) in [
         ("/bend_method", "/$defs/bend_method"),
+        ("/exhaust/phase", "/$defs/phase"),
+        ("/exhaust/along_run", "/$defs/exhaust/properties/along_run"),
+        ("/run/points/0/metal", "/$defs/point/properties/metal"),
         ("/code/rule_set", "/$defs/code/properties/rule_set"),
         ("/dryer/energy", "/$defs/dryer/properties/energy"),
         ("/dryer/outlet_side", "/$defs/dryer/properties/outlet_side"),
@@ -264,6 +275,7 @@ fn malformed() -> Vec<Case> {
         plan_file_fields::missing_fields(),
         plan_file_fields::wrong_kinds(),
         plan_file_fields::faults_of_legs(),
+        plan_file_fields::faults_of_insulation(),
         plan_file_fields::faults_of_optional_fields(),
     ]
     .into_iter()

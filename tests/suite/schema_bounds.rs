@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 const LARGEST: usize = 4 << 20;
 
 /// Which field each number of the fullest plan is of; `*` stands for a place in a list.
-const FIELDS: [(&str, Field); 58] = [
+const FIELDS: [(&str, Field); 60] = [
     ("/site/altitude_m", Field::ALTITUDE),
     ("/site/outdoor_temperature_degc", Field::OUTDOOR_TEMPERATURE),
     ("/site/outdoor_relative_humidity", Field::HUMIDITY),
@@ -72,6 +72,14 @@ const FIELDS: [(&str, Field); 58] = [
     ),
     ("/run/points/*/blockage_free_area", Field::FREE_SHARE),
     ("/run/points/*/leak_free_area_m2", Field::LEAK_AREA),
+    (
+        "/run/points/*/insulation/thickness_m",
+        Field::INSULATION_THICKNESS,
+    ),
+    (
+        "/run/points/*/insulation/resistance_m2_k_per_w",
+        Field::INSULATION_RESISTANCE,
+    ),
     ("/run/termination/free_area", Field::FREE_SHARE),
     (
         "*/short_of_full_stretch_percent",

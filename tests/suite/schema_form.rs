@@ -6,10 +6,11 @@
 use crate::schema::{SCHEMA, VALIDATOR, full_documents, names_in_schema, without_field};
 use crate::tally::Tally;
 use elbowroom::plan::{
-    Axis, BendMethod, CodeChoice, ConcealedElbows, Dryer, Duct, Elbow, ElbowKind, Energy, Estimate,
-    Exhaust, Fitting, Flow, Input, Level, MakerLimits, Obstacle, ObstacleKind, Opening,
-    OpeningKind, OutletSide, Override, Picture, PictureCoding, Plan, Riser, RuleSetId, RuleTopic,
-    Run, RunPoint, Site, Termination, TerminationKind, Wall, Zone, ZoneKind, read,
+    AlongRun, Axis, BendMethod, CodeChoice, ConcealedElbows, Dryer, Duct, Elbow, ElbowKind, Energy,
+    Estimate, Exhaust, Fitting, Flow, Input, Insulation, Level, MakerLimits, Metal, Obstacle,
+    ObstacleKind, Opening, OpeningKind, OutletSide, Override, Phase, Picture, PictureCoding, Plan,
+    Riser, RuleSetId, RuleTopic, Run, RunPoint, Site, Termination, TerminationKind, Wall, Zone,
+    ZoneKind, read,
 };
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -174,6 +175,20 @@ fn the_schema_has_the_readers_names() {
     }
     let flat = "/$defs/duct/oneOf/3/properties/flat_rectangular";
     equal!(Duct, json!({"flat_rectangular": {"?": 0}}), flat);
+    equal!(Phase, json!("?"), "/$defs/phase");
+    let along = "/$defs/exhaust/properties/along_run";
+    equal!(AlongRun, json!("?"), along);
+    equal!(Metal, json!("?"), "/$defs/point/properties/metal");
+    for (place, one) in ["thickness_m", "resistance_m2_k_per_w"].iter().enumerate() {
+        let names = names_in_schema(&format!("/$defs/insulation/oneOf/{place}"));
+        tally.equal(*one, &names, &BTreeSet::from([(*one).to_owned()]));
+    }
+    let expected = names_in_reader::<Insulation>(json!("?"));
+    tally.equal(
+        "insulation",
+        &names_in_schema("/$defs/insulation"),
+        &expected,
+    );
     equal!(BendMethod, json!("?"), "/$defs/bend_method");
     equal!(Input, json!("?"), "/$defs/input");
     equal!(RuleSetId, json!("?"), "/$defs/code/properties/rule_set");
@@ -185,7 +200,7 @@ fn the_schema_has_the_readers_names() {
         json!("?"),
         "/$defs/termination/properties/kind"
     );
-    tally.finish(38);
+    tally.finish(44);
 }
 
 /// Nothing in the schema is there for nothing: each part of it describes something in a plan that

@@ -5,7 +5,8 @@ use crate::random_plan::{with_blower, with_stated_airflow};
 use crate::seeded;
 use elbowroom::plan::{self, Plan, Point};
 use elbowroom::rules::{code_length, opening_distances};
-use elbowroom::system::assess;
+use elbowroom::system::{OperatingPoint, assess};
+use elbowroom::units::Temperature;
 use proptest::prelude::*;
 
 /// Of a figure, or in its unit where it is below 1: rounding of coordinates in doubles, as the
@@ -63,6 +64,16 @@ impl Move {
                 core::mem::swap(&mut obstacle.width, &mut obstacle.depth);
             }
         }
+        for zone in &mut moved.zones {
+            let near = Point::new(zone.x_m, zone.y_m);
+            let (width, depth) = (zone.width.metres(), zone.depth.metres());
+            let far = Point::new(near.x + width, near.y + depth);
+            let (near, far) = (self.point(near), self.point(far));
+            (zone.x_m, zone.y_m) = (near.x.min(far.x), near.y.min(far.y));
+            if self.quarters % 2 == 1 {
+                core::mem::swap(&mut zone.width, &mut zone.depth);
+            }
+        }
         let centre = self.point(moved.dryer.centre());
         (moved.dryer.x_m, moved.dryer.y_m) = (centre.x, centre.y);
         let turned = moved.dryer.turned_deg;
@@ -107,8 +118,11 @@ fn figures(plan: &Plan) -> Vec<(String, f64)> {
         let name = format!("from opening {}", distance.opening);
         figures.push((name, distance.distance.metres()));
     }
-    for row in &ledger.rows {
+    for (row, heat) in ledger.rows.iter().zip(heats(point)) {
         let id = &row.element.id;
+        for (figure, value) in heat {
+            figures.push((format!("{id}: {figure}"), value));
+        }
         let mut add = |figure: &str, value: f64| figures.push((format!("{id}: {figure}"), value));
         add("length", row.element.developed_length.metres());
         add("loss", row.loss.pascals());
@@ -117,6 +131,21 @@ fn figures(plan: &Plan) -> Vec<(String, f64)> {
         add("coefficient", row.coefficient.likely);
     }
     figures
+}
+
+/// What each element does to heat and moisture; nothing where the air keeps its temperature.
+fn heats(point: &OperatingPoint) -> impl Iterator<Item = Vec<(&'static str, f64)>> {
+    let elements = point.heat.iter().flat_map(|profile| &profile.elements);
+    let figures = elements.map(|element| {
+        let wall = element.coldest_wall.map_or(0.0, Temperature::celsius);
+        vec![
+            ("leaving", element.leaving.celsius()),
+            ("coldest wall", wall),
+            ("humidity ratio", element.humidity_ratio),
+            ("water", element.water),
+        ]
+    });
+    figures.chain(core::iter::repeat_with(Vec::new))
 }
 
 fn stays(plan: &Plan, by: Move) -> Result<(), TestCaseError> {

@@ -2,8 +2,12 @@
 
 pub mod blockage;
 pub mod blower;
+pub mod carry_speed;
 pub mod close_elbows;
+pub mod cycle_phase;
+pub mod emissivity;
 pub mod flexible_duct;
+pub mod insulation;
 pub mod leak;
 pub mod make_up_air;
 pub mod miller_bend;

@@ -1,5 +1,6 @@
 //! The keys of fixed texts.
 
+use super::HeatLabel;
 use crate::plan::ValueError;
 
 /// A fixed text of the page.
@@ -9,6 +10,8 @@ use crate::plan::ValueError;
     reason = "each key says what it stands for; the words are in the language files"
 )]
 pub enum Label {
+    /// One of heat and moisture.
+    Heat(HeatLabel),
     ProgramName,
     Tagline,
     ExampleTitle,

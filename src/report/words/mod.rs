@@ -3,18 +3,20 @@
 
 mod code_label;
 mod en;
+mod heat_label;
 mod label;
 
 pub use code_label::CodeLabel;
+pub use heat_label::HeatLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 
-use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, RuleTopic, Thing};
+use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
 use crate::report::{ElementFigures, Figures, Totals};
 use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
 use crate::source::{Coefficient, Reach, Source, Standing};
-use crate::system::{ElementKind, Finding, Subject};
-use crate::units::{Length, LengthTextError, UnitSystem};
+use crate::system::{ElementKind, Finding, InsulationUpgrade, Subject};
+use crate::units::{Length, LengthTextError, MassFlow, UnitSystem};
 
 /// The languages that there are words for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -89,6 +91,12 @@ pub enum Message<'a> {
     },
     /// A remark of the analysis.
     Finding(&'a Finding),
+    /// How much insulation keeps the wall dry; empty where nothing can be said.
+    InsulationUpgrade(&'a InsulationUpgrade),
+    /// Water for each hour of a phase.
+    Water(MassFlow),
+    /// A phase of a drying cycle.
+    Phase(Phase),
     /// A verdict.
     Verdict(Verdict),
     /// What keeps a verdict open.

@@ -1,10 +1,12 @@
 //! Fixed texts.
 
+use super::heat_label::heat_label;
 use crate::report::words::{ActionName, Caution, Label};
 
 #[allow(clippy::too_many_lines, reason = "one line a key")]
 pub(super) fn label(key: Label) -> &'static str {
     match key {
+        Label::Heat(key) => heat_label(key),
         Label::ProgramName => "Elbowroom",
         Label::Tagline => "What a dryer's exhaust run costs, bend by bend",
         Label::ExampleTitle => "Example: laundry with a chimney breast",

@@ -5,6 +5,8 @@ mod code_label;
 mod deciding;
 mod derivation;
 mod fixed;
+mod heat;
+mod heat_label;
 mod input_words;
 mod room;
 mod rule;
@@ -35,6 +37,9 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             end_height,
         } => run_in_order(units, outlet_height, elements, end_height),
         Message::Finding(finding) => self::finding(units, finding),
+        Message::InsulationUpgrade(upgrade) => heat::upgrade(units, upgrade),
+        Message::Water(water) => heat::water(units, water),
+        Message::Phase(phase) => heat::phase(phase).to_owned(),
         Message::Verdict(verdict) => code::verdict(verdict).to_owned(),
         Message::Doubt(doubt) => code::doubt(doubt).to_owned(),
         Message::DeductionNote(note) => code::deduction_note(note).to_owned(),
@@ -313,6 +318,10 @@ fn reach(reach: Reach) -> &'static str {
 
 fn finding(units: UnitSystem, finding: &Finding) -> String {
     match finding {
+        Finding::WetWall { .. }
+        | Finding::Dip(_)
+        | Finding::SlowAir { .. }
+        | Finding::UpsizingSlows { .. } => heat::finding(units, finding).unwrap_or_default(),
         Finding::ElbowsOverlap { overlap, .. } => format!(
             "Two fittings need {} more room than there is between them. Move a corner or take a \
              smaller radius.",

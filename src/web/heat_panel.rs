@@ -1,0 +1,207 @@
+//! The line of temperatures under the pressure line, and what heat and moisture come to.
+
+use super::air_panel::{degrees, temperature_unit};
+use super::heat_plot::{FOOT, HEIGHT, HeatPlot, LEFT, Line, RIGHT, TOP, WIDTH};
+use super::mark_view::is_lit;
+use super::phase_fields::label;
+use super::store::Store;
+use crate::editor::Action;
+use crate::plan::ElementId;
+use crate::report::words::{HeatLabel, Message};
+use crate::system::{InsulationUpgrade, insulation_that_dries};
+use crate::units::Temperature;
+use leptos::prelude::*;
+
+#[component]
+pub(super) fn HeatPanel() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let follows = Memo::new(move |_| store.results.with(|results| results.figures.heat.is_some()));
+    view! {
+        <section class="panel heat" aria-labelledby="heat-title">
+            <h2 id="heat-title">
+                {label(HeatLabel::Line)} ", "
+                {move || temperature_unit(store.units.get())}
+            </h2>
+            <Show when=move || follows.get() fallback=|| view! { <p>{label(HeatLabel::AirKeepsTemperature)}</p> }>
+                <Plot/>
+                <Figures/>
+            </Show>
+            <p class="fine">{label(HeatLabel::LineMeaning)}</p>
+            <p class="fine">{label(HeatLabel::DryingTime)}</p>
+        </section>
+    }
+}
+
+/// The plot; a change of the plan moves what is drawn and makes nothing anew.
+#[component]
+fn Plot() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let plot = Memo::new(move |before: Option<&Option<HeatPlot>>| {
+        let found = store.results.with(|results| {
+            let (point, _) = results.assessment.working.as_ref()?;
+            let profile = point.heat.as_ref()?;
+            Some(HeatPlot::of(&results.assessment.run, profile))
+        });
+        // While the panel closes, the last plot stays.
+        found.or_else(|| before.cloned().flatten())
+    });
+    let look = move |of: fn(&HeatPlot) -> f64| plot.with(|plot| plot.as_ref().map_or(0.0, of));
+    let path = move |line: Line| {
+        move || {
+            plot.with(|plot| {
+                plot.as_ref()
+                    .map_or_else(String::new, |plot| plot.path(line))
+            })
+        }
+    };
+    let wet = move || plot.with(|plot| plot.as_ref().map_or_else(String::new, HeatPlot::wet_path));
+    let ids = Memo::new(move |_| {
+        plot.with(|plot| plot.as_ref().map_or_else(Vec::new, HeatPlot::elements))
+    });
+    let mark = move |of: fn(&HeatPlot) -> f64| {
+        move || degrees(store.units.get(), Temperature::from_celsius(look(of)))
+    };
+    let end = move || {
+        let last = plot.with(|plot| plot.as_ref()?.line.last().map(|at| at.distance));
+        last.map(|end| store.units.get().length(end).to_string())
+    };
+    view! {
+        <svg
+            class="plot"
+            viewBox=format!("0 0 {WIDTH} {HEIGHT}")
+            role="img"
+            aria-labelledby="heat-title"
+        >
+            <defs>
+                <pattern id="wet-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <path class="wet-hatch" d="M0 0V7"/>
+                </pattern>
+            </defs>
+            <For each=move || ids.get() key=Clone::clone children=move |id| view! { <Span plot id/> }/>
+            <path class="plot-wet" data-plot="wet" fill="url(#wet-hatch)" d=wet/>
+            <path class="plot-axis" d=format!("M{LEFT} {TOP}V{}H{}", HEIGHT - FOOT, WIDTH - RIGHT)/>
+            <path class="plot-line total" data-plot="air" d=path(Line::Air)/>
+            <path class="plot-line static" data-plot="wall" d=path(Line::Wall)/>
+            <path class="plot-line dew" data-plot="dew-point" d=path(Line::DewPoint)/>
+            <Names plot/>
+            <text class="plot-mark end" x=LEFT - 5.0 y=TOP + 4.0>{mark(|plot| plot.highest)}</text>
+            <text class="plot-mark end" x=LEFT - 5.0 y=HEIGHT - FOOT + 4.0>{mark(|plot| plot.lowest)}</text>
+            <text class="plot-mark" x=LEFT y=HEIGHT - 10.0>"0"</text>
+            <text class="plot-mark end" x=WIDTH - RIGHT y=HEIGHT - 10.0>{end}</text>
+        </svg>
+    }
+}
+
+/// The lines' names at their right ends, each clear of the others.
+#[component]
+fn Names(plot: Memo<Option<HeatPlot>>) -> impl IntoView {
+    /// From one name to the next at least, and from a name to its line.
+    const APART: f64 = 14.0;
+    const ABOVE: f64 = 5.0;
+    let places = Memo::new(move |_| {
+        let lines = [
+            (Line::Air, HeatLabel::LineAir),
+            (Line::Wall, HeatLabel::LineWall),
+            (Line::DewPoint, HeatLabel::LineDewPoint),
+        ];
+        let mut found: Vec<(f64, HeatLabel)> = plot.with(|plot| {
+            let Some(plot) = plot else {
+                return Vec::new();
+            };
+            let last = plot.line.last();
+            let place = |(line, name): (Line, HeatLabel)| {
+                let celsius = line.of(last?)?.celsius();
+                Some((plot.y(celsius) - ABOVE, name))
+            };
+            lines.into_iter().filter_map(place).collect()
+        });
+        found.sort_by(|a, b| a.0.total_cmp(&b.0));
+        // From the top down, then up again from the axis.
+        let mut least = TOP + 4.0;
+        for (y, _) in &mut found {
+            *y = y.max(least);
+            least = *y + APART;
+        }
+        let mut most = HEIGHT - FOOT - 4.0;
+        for (y, _) in found.iter_mut().rev() {
+            *y = y.min(most);
+            most = *y - APART;
+        }
+        found
+    });
+    move || {
+        places
+            .get()
+            .into_iter()
+            .map(|(y, name)| {
+                view! { <text class="plot-name end" x=WIDTH - RIGHT - 6.0 y=y>{label(name)}</text> }
+            })
+            .collect_view()
+    }
+}
+
+/// The part of the plot that an element takes up: lit with it, and selects it.
+#[component]
+fn Span(plot: Memo<Option<HeatPlot>>, id: ElementId) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let (entered, selected, shown) = (id.clone(), id.clone(), id.clone());
+    let span = Memo::new(move |_| {
+        plot.with(|plot| {
+            let span = plot.as_ref().and_then(|plot| plot.span(&id));
+            span.unwrap_or((LEFT, LEFT))
+        })
+    });
+    let lit = Memo::new(move |_| is_lit(store, Some(&shown)));
+    view! {
+        <rect
+            class="plot-span"
+            class:lit=lit
+            x=move || span.get().0
+            y=TOP
+            width=move || span.get().1 - span.get().0
+            height=HEIGHT - FOOT - TOP
+            on:pointerenter=move |_| store.hovered.set(Some(entered.clone()))
+            on:pointerleave=move |_| store.hovered.set(None)
+            on:click=move |_| store.act(Action::Select(Some(selected.clone())))
+        />
+    }
+}
+
+/// What heat and moisture come to, and how much insulation keeps the wall dry. They follow a drag as
+/// the other tables do: the insulation is solved for by some twenty evaluations.
+#[component]
+fn Figures() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let figure = move |key: HeatLabel, value: Option<String>| {
+        value.map(|value| view! { <dt>{label(key)}</dt><dd>{value}</dd> })
+    };
+    let list = move || {
+        let units = store.units.get();
+        store.steady.with(|results| {
+            let heat = results.figures.heat.as_ref()?;
+            let temperature = |at: Temperature| units.temperature(at).to_string();
+            Some(view! {
+                {figure(HeatLabel::AtEnd, Some(temperature(heat.leaving)))}
+                {figure(HeatLabel::ColdestWall, heat.coldest_wall.map(temperature))}
+                {figure(HeatLabel::DewPoint, heat.dew_point.map(temperature))}
+                {figure(HeatLabel::Water, Some(store.say(Message::Water(heat.water))))}
+            })
+        })
+    };
+    let upgrade = Memo::new(move |_| {
+        store.steady.with(|results| {
+            let wet = results.figures.heat.as_ref()?.wet_stretches.is_empty();
+            Some(if wet {
+                InsulationUpgrade::AlreadyDry
+            } else {
+                insulation_that_dries(&results.plan)
+            })
+        })
+    });
+    view! {
+        <dl class="pairs heat-figures">{list}</dl>
+        <p class="heat-upgrade">
+            {move || upgrade.get().map(|upgrade| store.say(Message::InsulationUpgrade(&upgrade)))}
+        </p>
+    }
+}
