@@ -8,6 +8,8 @@ airflow 0.02..0.09 m3/s (some laminar ones too), 25..70 degC out of the dryer, s
 Wall temperatures are at the end of the run.
 """
 
+from itertools import islice
+
 from numpy.random import default_rng
 
 from csv_table import write_table
@@ -86,10 +88,11 @@ def write(directory, others_from=None):
         "end_degc", "last_wall_degc", "humidity_ratio_kg_per_kg", "water_kg_per_h", "wet_m", "heat_w",
     )
     path = directory / "condensation.csv"
+    rows = wet_rows(WET_WHOLLY, WET_PARTLY)
     if others_from is None:
-        write_table(path, INPUTS + outputs, wet_rows(WET_WHOLLY, WET_PARTLY))
+        write_table(path, INPUTS + outputs, rows)
         return
-    write_table(path, INPUTS + outputs, wet_rows(1, 1))
+    write_table(path, INPUTS + outputs, islice(rows, 2))
     others = (others_from / path.name).read_text(encoding="ascii").splitlines(keepends=True)
     with path.open("a", encoding="ascii", newline="\n") as file:
         file.writelines(others[3:])
