@@ -7,6 +7,7 @@ pub mod blockage;
 pub mod elbow;
 pub mod friction;
 pub mod orifice;
+pub mod point_velocity;
 pub mod tables;
 mod velocity_pressure;
 

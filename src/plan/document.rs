@@ -1,7 +1,9 @@
 //! The document but for its run, its room and its code: site, air and dryer. Field names in the file
 //! carry their unit.
 
-use super::{CodeChoice, Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone};
+use super::{
+    CodeChoice, Heading, Obstacle, Opening, Override, Picture, Point, Run, Visit, Wall, Zone,
+};
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
 use serde::{Deserialize, Serialize};
 
@@ -50,6 +52,9 @@ pub struct Plan {
     pub dryer: Dryer,
     /// Its exhaust run.
     pub run: Run,
+    /// What was read and done on site, the newest visit last.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub visits: Vec<Visit>,
 }
 
 /// A ceiling of 8 ft: common practice, no source.

@@ -48,11 +48,12 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     check.run(plan);
     check.overrides(plan);
     check.maker(plan);
+    check.visits(plan);
     check.first.map_or(Ok(()), Err)
 }
 
 #[derive(Default)]
-struct Check {
+pub(super) struct Check {
     first: Option<ValueError>,
 }
 
@@ -61,7 +62,7 @@ impl Check {
         self.first.get_or_insert(error);
     }
 
-    fn value(&mut self, path: &str, value: f64, field: Field) {
+    pub(super) fn value(&mut self, path: &str, value: f64, field: Field) {
         if !field.holds(value) {
             self.fail(ValueError::OutOfRange {
                 path: path.to_owned(),
@@ -72,11 +73,11 @@ impl Check {
     }
 
     #[allow(clippy::cast_precision_loss, reason = "counts are far below 2^52")]
-    fn count(&mut self, path: &str, count: usize, field: Field) {
+    pub(super) fn count(&mut self, path: &str, count: usize, field: Field) {
         self.value(path, count as f64, field);
     }
 
-    fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
+    pub(super) fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
         const LONGEST_ID: usize = 40;
         let mut seen = BTreeSet::new();
         for (index, id) in ids.enumerate() {

@@ -6,8 +6,9 @@ use crate::duct::area_change;
 use crate::duct::elbow::{IDELCHIK_SOURCE, ITO_SOURCE, RENNELS_SOURCE};
 use crate::duct::friction::FRICTION_SOURCE;
 use crate::duct::tables::{
-    blockage, blower, close_elbows, flexible_duct, leak, make_up_air, miller_bend, mitre_reynolds,
-    rigid_duct, segmented_elbow, sharp_mitre, termination, wall_box,
+    blockage, blower, close_elbows, fault_odds, flexible_duct, leak, make_up_air, miller_bend,
+    mitre_reynolds, rigid_duct, segmented_elbow, sharp_mitre, termination, test_effort,
+    velocity_points, wall_box,
 };
 use crate::source::Source;
 
@@ -58,6 +59,14 @@ pub enum Subject {
     MakeUpAir,
     /// The dryer's blower.
     Blower,
+    /// Where velocities are read.
+    VelocityPoints,
+    /// What a velocity on the centre line says of the mean.
+    CentreLine,
+    /// How likely each fault is.
+    FaultOdds,
+    /// What a test on site costs.
+    TestEffort,
     /// What is worked out for each element.
     EachElement,
     /// What a plan sets in place of the project's own.
@@ -65,7 +74,7 @@ pub enum Subject {
 }
 
 /// Every source of the physics with what it is for, in the order in which a run meets them.
-pub static SOURCES: [(Subject, &Source); 27] = [
+pub static SOURCES: [(Subject, &Source); 31] = [
     (Subject::AirDensity, &DENSITY_SOURCE),
     (Subject::AirViscosity, &VISCOSITY_SOURCE),
     (Subject::Saturation, &SATURATION_SOURCE),
@@ -91,6 +100,10 @@ pub static SOURCES: [(Subject, &Source); 27] = [
     (Subject::Termination, &termination::SOURCE),
     (Subject::OpenEnd, &termination::OPEN_END_SOURCE),
     (Subject::MakeUpAir, &make_up_air::SOURCE),
+    (Subject::VelocityPoints, &velocity_points::SOURCE),
+    (Subject::CentreLine, &velocity_points::CENTRE_LINE_SOURCE),
+    (Subject::FaultOdds, &fault_odds::SOURCE),
+    (Subject::TestEffort, &test_effort::SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),
     (Subject::User, &USER_SOURCE),
 ];

@@ -55,6 +55,9 @@ mod schema_form;
 
 mod elevation;
 
+mod fault_finder;
+mod fault_world;
+
 mod editor_actions;
 mod editor_model;
 mod editor_promises;

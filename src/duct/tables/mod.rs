@@ -3,6 +3,7 @@
 pub mod blockage;
 pub mod blower;
 pub mod close_elbows;
+pub mod fault_odds;
 pub mod flexible_duct;
 pub mod leak;
 pub mod make_up_air;
@@ -12,4 +13,6 @@ pub mod rigid_duct;
 pub mod segmented_elbow;
 pub mod sharp_mitre;
 pub mod termination;
+pub mod test_effort;
+pub mod velocity_points;
 pub mod wall_box;

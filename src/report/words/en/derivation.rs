@@ -105,6 +105,10 @@ pub(super) const fn subject(subject: Subject) -> &'static str {
         Subject::OpenEnd => "Open end",
         Subject::MakeUpAir => "Make-up air",
         Subject::Blower => "Blower",
+        Subject::VelocityPoints => "Points of a traverse",
+        Subject::CentreLine => "Centre line against mean velocity",
+        Subject::FaultOdds => "Odds of each fault",
+        Subject::TestEffort => "Effort of each test on site",
         Subject::EachElement => "Worked out for each element",
         Subject::User => "Set in the plan",
     }

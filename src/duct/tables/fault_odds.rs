@@ -1,0 +1,58 @@
+//! How likely each fault of a run is before anything is read, and how bad.
+
+use crate::source::{Source, Standing};
+
+/// Nobody publishes counts of what was found in dryer ducts.
+pub static SOURCE: Source = Source {
+    title: "Lint gathers first in 90 degree fittings and at a flap that sticks: common practice, no source; every figure is our assumption",
+    edition: "2026",
+    locator: "odds of a run that somebody had reason to read",
+    standing: Standing::CommonPractice,
+};
+
+/// That nothing is wrong.
+pub const NOTHING: f64 = 0.25;
+/// That one place of the run is blocked or crushed, or its flap stuck.
+pub const ONE_PLACE: f64 = 0.45;
+/// That two places are.
+pub const TWO_PLACES: f64 = 0.08;
+/// That the blower turns too slowly or its wheel is caked.
+pub const BLOWER: f64 = 0.05;
+/// That a joint leaks.
+pub const LEAK: f64 = 0.05;
+/// That the room cannot draw enough air.
+pub const ROOM: f64 = 0.08;
+/// That the lint screen is at fault, where it was not cleaned.
+pub const SCREEN: f64 = 0.10;
+
+/// Of one place against another: a fitting of 60 deg or more.
+pub const ELBOW: f64 = 4.0;
+/// A fitting of less.
+pub const SLIGHT_ELBOW: f64 = 2.0;
+/// A leg of flexible duct: crushed.
+pub const FLEXIBLE: f64 = 3.0;
+/// A recessed wall box.
+pub const WALL_BOX: f64 = 2.0;
+/// A straight, and each metre of it.
+pub const STRAIGHT: f64 = 0.4;
+/// Each metre of a straight.
+pub const STRAIGHT_METRE: f64 = 0.1;
+/// A flap.
+pub const FLAP: f64 = 6.0;
+/// The opening of a hood or cap, by a nest or lint rather than by its flap.
+pub const OPENING: f64 = 1.5;
+
+/// The free share of the area that is left: any between these is as likely.
+pub const FREE_AREA: (f64, f64) = (0.15, 0.65);
+/// The share of its speed at which an ailing blower turns.
+pub const BLOWER_SPEED: (f64, f64) = (0.55, 0.85);
+/// The free area of a leak that matters, m².
+pub const LEAK_AREA: (f64, f64) = (0.0008, 0.004);
+/// The free area left for make-up air in a starved room, m².
+pub const ROOM_AREA: (f64, f64) = (0.003, 0.012);
+/// K of a lint screen that was not cleaned, on the outlet's velocity pressure.
+pub const SCREEN_K: (f64, f64) = (1.0, 12.0);
+/// That a look misses what is there, and that it takes for a blockage what is none.
+pub const LOOK_MISSES: f64 = 0.04;
+/// That a look takes for a blockage what is none.
+pub const LOOK_MISTAKES: f64 = 0.02;
