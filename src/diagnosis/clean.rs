@@ -67,7 +67,9 @@ fn clean_values(model: &Model, at: &Planned) -> Vec<f64> {
     let mut values = Vec::new();
     predict(model, at, &NOTHING, &mut values);
     if at.quantity == Quantity::Velocity {
-        values.iter_mut().for_each(|value| *value = value.max(0.0));
+        for value in &mut values {
+            *value = value.max(0.0);
+        }
     }
     values
 }

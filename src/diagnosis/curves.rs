@@ -72,7 +72,7 @@ impl Curves {
             let airflow = airflow_of(node);
             let losses = run.losses(Airflow::from_cubic_metres_per_second(airflow), draw);
             let mut sum = 0.0;
-            let mut place = 0;
+            let mut next = before.iter_mut().skip(1);
             for (index, loss) in losses.iter().enumerate() {
                 let mut loss = loss.pascals();
                 if index + 1 == count {
@@ -84,8 +84,9 @@ impl Curves {
                     continue;
                 }
                 sum += resistance;
-                place += 1;
-                before[place][node] = sum;
+                if let Some(nodes) = next.next() {
+                    nodes[node] = sum;
+                }
             }
         }
         let density = run.density.kilograms_per_cubic_metre();
@@ -108,7 +109,11 @@ impl Curves {
 
     /// The resistance of all elements before the one at `place`, at an airflow.
     pub fn before(&self, place: usize, airflow: f64) -> f64 {
-        let nodes = &self.before[place];
+        self.between(0, place, airflow)
+    }
+
+    /// The resistance of the elements from one place to before another, at an airflow.
+    pub fn between(&self, from: usize, to: usize, airflow: f64) -> f64 {
         let at = ((airflow - FIRST_NODE) / NODE_STEP).clamp(0.0, LAST);
         #[allow(
             clippy::cast_possible_truncation,
@@ -118,7 +123,9 @@ impl Curves {
         let node = (at as usize).min(NODES - 2);
         #[allow(clippy::cast_precision_loss, reason = "a few nodes")]
         let share = at - node as f64;
-        nodes[node] + (nodes[node + 1] - nodes[node]) * share
+        let (from, to) = (&self.before[from], &self.before[to]);
+        let here = to[node] - from[node];
+        here + (to[node + 1] - from[node + 1] - here) * share
     }
 
     /// The blower's static rise, Pa, where it turns at the share `speed` of its speed (fan laws).

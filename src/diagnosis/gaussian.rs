@@ -45,9 +45,7 @@ impl Joint {
                 if row == column {
                     value += samples[row].variance.max(LEAST_VARIANCE);
                 }
-                for before in 0..column {
-                    value -= root[row][before] * root[column][before];
-                }
+                value -= dot(&root[row][..column], &root[column][..column]);
                 root[row][column] = if row == column {
                     value.max(LEAST_VARIANCE).sqrt()
                 } else {

@@ -9,16 +9,20 @@ mod clean;
 mod curves;
 mod evidence;
 mod gaussian;
+mod information;
 mod model;
 mod next_test;
 mod odds;
 mod particle;
 mod plausible;
 mod predict;
+mod test;
+mod weigh;
 
 pub use blower_fit::{BlowerFit, fit_blower};
 pub use cause::{Cause, CauseKind};
 pub use clean::{CleanReading, clean_plan, clean_readings};
-pub use next_test::{Suggestion, Test, TestCaution};
+
 pub use odds::{CauseOdds, Caveat, Diagnosis, Explained, diagnose};
 pub use plausible::{Objection, Plausibility, plausibility};
+pub use test::{Suggestion, Test, TestCaution};

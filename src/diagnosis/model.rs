@@ -18,6 +18,8 @@ const ROOM_HUMIDITY: f64 = 0.5;
 /// then from the first upward by the square root of two.
 const STEPS: usize = 26;
 const FIRST_STEP: f64 = 0.25;
+#[allow(clippy::cast_precision_loss, reason = "a few steps")]
+const LAST: f64 = (STEPS - 1) as f64;
 
 /// An element of the clean run, make-up air left out.
 #[derive(Debug, Clone)]
@@ -174,16 +176,12 @@ impl Model {
     /// at the outlet taken off, Pa per (m³/s)².
     pub fn resistance(&self, setting: Setting, draw: &Curves, airflow: f64) -> f64 {
         let outlet = self.unit(setting.hot, self.outlet_area);
-        match setting.open {
-            Some(place) => {
-                let exit = self.unit(setting.hot, self.area_before(place));
-                draw.before(place, airflow) + exit - outlet
-            }
-            None => {
-                let room = if setting.door_open { 0.0 } else { draw.make_up };
-                draw.before(self.elements.len(), airflow) + room - outlet
-            }
+        if let Some(place) = setting.open {
+            let exit = self.unit(setting.hot, self.area_before(place));
+            return draw.before(place, airflow) + exit - outlet;
         }
+        let room = if setting.door_open { 0.0 } else { draw.make_up };
+        draw.before(self.elements.len(), airflow) + room - outlet
     }
 
     /// The number of a setting's table, which is made where there is none yet.
@@ -201,7 +199,7 @@ impl Model {
             let mut row = [0.0; STEPS];
             let mut airflow = draw.free_airflow * 1.5;
             for (step, inverse) in row.iter_mut().enumerate() {
-                let added = added_at(step) * unit;
+                let added = ADDED[step] * unit;
                 airflow = draw.airflow(constant, 1.0, airflow, |airflow| {
                     self.resistance(setting, draw, airflow) + added
                 });
@@ -217,8 +215,6 @@ impl Model {
     /// The airflow, m³/s, with so much resistance added, in velocity pressures of the outlet.
     pub fn airflow(&self, table: usize, draw: usize, added: f64) -> f64 {
         let row = &self.tables[table].rows[draw];
-        #[allow(clippy::cast_precision_loss, reason = "a few steps")]
-        const LAST: f64 = (STEPS - 1) as f64;
         if added <= 0.0 {
             return row[0].sqrt().recip();
         }
@@ -229,7 +225,7 @@ impl Model {
             reason = "between nought and the number of steps"
         )]
         let step = (at as usize).min(STEPS - 2);
-        let (from, to) = (added_at(step), added_at(step + 1));
+        let (from, to) = (ADDED[step], ADDED[step + 1]);
         let share = (added - from) / (to - from);
         (row[step] + (row[step + 1] - row[step]) * share)
             .sqrt()
@@ -272,14 +268,20 @@ impl Model {
 /// Standard gravity, m/s². Source: ISO 80000-3.
 const GRAVITY: f64 = 9.806_65;
 
-fn added_at(step: usize) -> f64 {
-    if step == 0 {
-        return 0.0;
+/// The added resistance at each step.
+const ADDED: [f64; STEPS] = {
+    let mut added = [0.0; STEPS];
+    let mut step = 1;
+    while step < STEPS {
+        added[step] = match step {
+            1 => FIRST_STEP,
+            2 => FIRST_STEP * core::f64::consts::SQRT_2,
+            _ => added[step - 2] * 2.0,
+        };
+        step += 1;
     }
-    #[allow(clippy::cast_precision_loss, reason = "a few steps")]
-    let halves = (step - 1) as f64 / 2.0;
-    FIRST_STEP * halves.exp2()
-}
+    added
+};
 
 #[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
 fn curves(run: &CompiledRun, draws: usize, room: f64) -> Vec<Curves> {

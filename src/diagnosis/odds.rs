@@ -2,12 +2,12 @@
 
 use super::cause::{Cause, CauseKind, PlacedCause, causes};
 use super::evidence::{Fact, Observed, Planned, Quantity, at, facts};
-use super::gaussian::{Joint, Sample};
 use super::model::{DRAWS, Model, Setting};
-use super::next_test::{Choice, Suggestion, choose};
-use super::particle::{Fault, Particle, particles};
-use super::predict::{airflows, predict};
-use crate::duct::tables::fault_odds::{LOOK_MISSES, LOOK_MISTAKES};
+use super::next_test::{Choice, choose};
+use super::particle::Fault;
+use super::predict::airflows;
+use super::test::Suggestion;
+use super::weigh::{KEPT_PRIOR, Weighed, sample, weigh};
 use crate::plan::{Entry, Flow, Plan, Visit};
 
 /// What a visit comes to.
@@ -76,20 +76,8 @@ pub enum Caveat {
     TemperatureOnly(usize),
 }
 
-/// A particle that is still believed in, with what the facts say of it.
-pub(super) struct Weighed {
-    pub particle: Particle,
-    pub weight: f64,
-    pub joint: Joint,
-    /// Its faults that are not mended by now.
-    pub left: Vec<Fault>,
-}
-
-/// So much of the odds stays with what was believed before anything was read: a probability is never
-/// nought or one.
-const KEPT_PRIOR: f64 = 0.002;
 /// Particles of less weight than this are not looked at further.
-const LEAST_WEIGHT: f64 = 1e-6;
+const LEAST_WEIGHT: f64 = 2e-5;
 /// A fault that takes more than this share of the airflow matters.
 const MATTERS: f64 = 0.10;
 /// From this probability on a fault, or that there is none, is settled.
@@ -108,119 +96,6 @@ pub fn diagnose(plan: &Plan, visit: &Visit) -> Option<Diagnosis> {
     Some(summarise(
         &mut model, &causes, &facts, &mended, visit, weighed, caveats,
     ))
-}
-
-fn leak_joints(model: &Model) -> Vec<usize> {
-    let joints: Vec<usize> = (0..model.elements.len())
-        .filter(|place| model.has_joint(*place))
-        .collect();
-    let mut chosen: Vec<usize> = [0, joints.len() / 2, joints.len().saturating_sub(1)]
-        .into_iter()
-        .filter_map(|index| joints.get(index).copied())
-        .collect();
-    chosen.dedup();
-    chosen
-}
-
-/// Every set of faults with its weight after the facts.
-fn weigh(
-    model: &Model,
-    causes: &[PlacedCause],
-    facts: &[(usize, Fact)],
-    mended: &[bool],
-) -> Vec<Weighed> {
-    let dirty = |planned: &Planned| !planned.screen_clean;
-    let screen = facts
-        .iter()
-        .any(|(_, fact)| matches!(&fact.what, Observed::Read(planned) if dirty(planned)));
-    let mut weighed: Vec<Weighed> = particles(causes, screen, &leak_joints(model))
-        .into_iter()
-        .map(|particle| weigh_one(model, facts, mended, particle))
-        .collect();
-    let greatest = weighed
-        .iter()
-        .map(|it| it.weight)
-        .fold(f64::NEG_INFINITY, f64::max);
-    let mut whole = 0.0;
-    for it in &mut weighed {
-        it.weight = (it.weight - greatest).exp();
-        whole += it.weight;
-    }
-    for it in &mut weighed {
-        it.weight = it.weight / whole * (1.0 - KEPT_PRIOR) + it.particle.prior * KEPT_PRIOR;
-    }
-    weighed.sort_by(|one, other| other.weight.total_cmp(&one.weight));
-    weighed
-}
-
-/// One set of faults; its weight is the logarithm of prior times likelihood.
-fn weigh_one(
-    model: &Model,
-    facts: &[(usize, Fact)],
-    mended: &[bool],
-    particle: Particle,
-) -> Weighed {
-    let still = |mended: &[bool]| -> Vec<Fault> {
-        let faults = particle.faults.iter();
-        faults
-            .filter(|fault| !mended[fault.cause])
-            .copied()
-            .collect()
-    };
-    let mut samples = Vec::with_capacity(facts.len());
-    let mut looks = 0.0;
-    for (_, fact) in facts {
-        let there = still(&fact.mended);
-        match &fact.what {
-            Observed::Read(planned) => samples.push(sample(model, planned, &there)),
-            Observed::Looked { place, blocked } => {
-                let is_there = there
-                    .iter()
-                    .any(|fault| fault.place == *place && is_seen(fault.kind));
-                looks += look_odds(is_there, *blocked).ln();
-            }
-        }
-    }
-    let joint = Joint::of(&samples);
-    Weighed {
-        weight: particle.prior.ln() + joint.log_likelihood + looks,
-        left: still(mended),
-        joint,
-        particle,
-    }
-}
-
-/// Whether a look into its element shows it.
-pub(super) const fn is_seen(kind: CauseKind) -> bool {
-    matches!(
-        kind,
-        CauseKind::Blockage | CauseKind::CrushedFlex | CauseKind::FlapStuck
-    )
-}
-
-/// The odds that a look shows something, where something is there or is not.
-pub(super) const fn look_odds(is_there: bool, blocked: bool) -> f64 {
-    match (is_there, blocked) {
-        (true, true) => 1.0 - LOOK_MISSES,
-        (true, false) => LOOK_MISSES,
-        (false, true) => LOOK_MISTAKES,
-        (false, false) => 1.0 - LOOK_MISTAKES,
-    }
-}
-
-/// A reading over the draws with the variance of the reading itself.
-pub(super) fn sample(model: &Model, planned: &Planned, faults: &[Fault]) -> Sample {
-    let mut values = Vec::with_capacity(DRAWS);
-    let q = predict(model, planned, faults, &mut values);
-    #[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
-    let mean = values.iter().sum::<f64>() / values.len() as f64;
-    let relative = planned.relative * mean;
-    let swirl = planned.swirl * q;
-    Sample {
-        values,
-        read: planned.value,
-        variance: planned.error.powi(2) + relative * relative + swirl * swirl,
-    }
 }
 
 fn caveats(plan: &Plan, visit: &Visit, facts: &[(usize, Fact)]) -> Vec<Caveat> {
@@ -272,7 +147,7 @@ fn summarise(
     facts: &[(usize, Fact)],
     mended: &[bool],
     visit: &Visit,
-    weighed: Vec<Weighed>,
+    mut weighed: Vec<Weighed>,
     mut caveats: Vec<Caveat>,
 ) -> Diagnosis {
     let readings: Vec<(usize, &Fact, &Planned)> = facts
@@ -287,14 +162,16 @@ fn summarise(
     }
     let joined = at(model, JOINED, 0, Quantity::AgainstRoom);
     let clean = airflows(model, &joined, &[]);
-    let left = |faults: &[Fault]| share_left(&airflows(model, &joined, faults), &clean);
+    for it in weighed.iter_mut().take_while(|it| it.weight > LEAST_WEIGHT) {
+        it.airflow_left = share_left(&airflows(model, &joined, &it.left), &clean);
+    }
     let sum = |holds: &dyn Fn(&Weighed) -> bool| -> f64 {
         let held = weighed.iter().filter(|it| holds(it));
         held.map(|it| it.weight).sum()
     };
     let nothing = sum(&|it| it.left.is_empty());
     let harmless = sum(&|it| {
-        it.left.is_empty() || (it.weight > LEAST_WEIGHT && left(&it.left) > 1.0 - MATTERS)
+        it.left.is_empty() || (it.weight > LEAST_WEIGHT && it.airflow_left > 1.0 - MATTERS)
     });
     let two_places = sum(&|it| it.left.len() > 1);
     let mut odds: Vec<CauseOdds> = causes
@@ -310,7 +187,7 @@ fn summarise(
                 .iter()
                 .filter(|it| it.left.iter().any(|fault| fault.cause == cause))
                 .collect();
-            of_cause(model, cause, placed, &with, &readings, &left, mended)
+            of_cause(model, cause, placed, &with, &readings, mended)
         })
         .collect();
     odds.sort_by(|one, other| other.probability.total_cmp(&one.probability));
@@ -344,7 +221,6 @@ fn of_cause(
     placed: &PlacedCause,
     with: &[&Weighed],
     readings: &[(usize, &Fact, &Planned)],
-    left: &dyn Fn(&[Fault]) -> f64,
     mended: &[bool],
 ) -> CauseOdds {
     let probability: f64 = with.iter().map(|it| it.weight).sum();
@@ -354,16 +230,16 @@ fn of_cause(
         .collect();
     let whole: f64 = believed.iter().map(|it| it.weight).sum();
     let airflow_left = if whole > 0.0 {
-        let sum: f64 = believed.iter().map(|it| it.weight * left(&it.left)).sum();
+        let sum: f64 = believed.iter().map(|it| it.weight * it.airflow_left).sum();
         sum / whole
     } else {
-        with.first().map_or(1.0, |it| left(&it.left))
+        1.0
     };
     let free_area = placed.cause.is_place().then(|| free_area(cause, with));
     let explains = with.first().map_or_else(Vec::new, |best| {
         let expected = |(entry, fact, planned): &(usize, &Fact, &Planned)| {
             let faults = best.particle.faults.iter();
-            let there = faults.filter(|fault| !fact.mended[fault.cause]).copied();
+            let there = faults.filter(|fault| !fact.mended[fault.cause]).cloned();
             let there: Vec<Fault> = there.collect();
             let sample = sample(model, planned, &there);
             let (expected, _) = best.joint.given(&sample.values, 0.0);
@@ -430,7 +306,7 @@ fn contradiction(
     let best = weighed.first()?;
     let off = |(_, fact, planned): &(usize, &Fact, &Planned)| {
         let faults = best.particle.faults.iter();
-        let there = faults.filter(|fault| !fact.mended[fault.cause]).copied();
+        let there = faults.filter(|fault| !fact.mended[fault.cause]).cloned();
         let sample = sample(model, planned, &there.collect::<Vec<Fault>>());
         let (expected, _) = best.joint.given(&sample.values, 0.0);
         (planned.value - expected).abs() / sample.variance.sqrt()

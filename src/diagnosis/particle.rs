@@ -1,10 +1,13 @@
 //! What the inference weighs: a set of faults, each with a severity that fills one cell of its span.
 
 use super::cause::{CauseKind, PlacedCause};
+use super::model::Model;
+use crate::duct::blockage;
 use crate::duct::tables::fault_odds as odds;
+use std::sync::Arc;
 
 /// A fault of a particle.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Fault {
     /// Index of its cause.
     pub cause: usize,
@@ -14,6 +17,8 @@ pub(super) struct Fault {
     /// Where the fault's severity begins and ends: a free share of the area, a share of a speed, an
     /// area in m², or a K.
     pub severity: (f64, f64),
+    /// K of a blockage under each draw, in velocity pressures of its own duct; of another fault none.
+    pub k: Arc<[f64]>,
 }
 
 /// A set of at most two faults.
@@ -34,7 +39,12 @@ const LEAK_AT_FIRST: f64 = 0.5;
 
 /// Every set of faults that is weighed. `screen`: whether any reading was taken with the screen not
 /// cleaned; `joints`: the places of joints at which a leak is thought of, the first one first.
-pub(super) fn particles(causes: &[PlacedCause], screen: bool, joints: &[usize]) -> Vec<Particle> {
+pub(super) fn particles(
+    model: &Model,
+    causes: &[PlacedCause],
+    screen: bool,
+    joints: &[usize],
+) -> Vec<Particle> {
     let mut particles = vec![Particle {
         faults: Vec::new(),
         prior: odds::NOTHING,
@@ -43,22 +53,26 @@ pub(super) fn particles(causes: &[PlacedCause], screen: bool, joints: &[usize]) 
         .filter(|cause| causes[*cause].cause.is_place())
         .collect();
     let whole: f64 = places.iter().map(|place| causes[*place].weight).sum();
+    let none: Arc<[f64]> = Arc::new([]);
     let fault = |cause: usize, severity: (f64, f64)| Fault {
         cause,
         kind: causes[cause].cause.kind,
         place: causes[cause].place,
         severity,
+        k: Arc::clone(&none),
     };
+    let alone = blockages(model, CELLS, 0);
+    let end = model.elements.len() - 1;
     for place in &places {
         let odds = odds::ONE_PLACE * causes[*place].weight / whole;
-        for severity in cells(odds::FREE_AREA, CELLS) {
+        for cell in &alone {
             particles.push(Particle {
-                faults: vec![fault(*place, severity)],
+                faults: vec![cell.at(fault(*place, cell.severity), end)],
                 prior: share(odds, CELLS),
             });
         }
     }
-    two_places(causes, &places, &fault, &mut particles);
+    two_places(model, causes, &places, &fault, &mut particles);
     for (cause, placed) in causes.iter().enumerate() {
         let (span, prior) = match placed.cause.kind {
             CauseKind::Blower => (odds::BLOWER_SPEED, odds::BLOWER),
@@ -91,6 +105,7 @@ pub(super) fn particles(causes: &[PlacedCause], screen: bool, joints: &[usize]) 
 }
 
 fn two_places(
+    model: &Model,
     causes: &[PlacedCause],
     places: &[usize],
     fault: &impl Fn(usize, (f64, f64)) -> Fault,
@@ -106,18 +121,64 @@ fn two_places(
     };
     let weight = |(one, other): (usize, usize)| causes[one].weight * causes[other].weight;
     let whole: f64 = pairs().map(weight).sum();
+    let of_first = blockages(model, CELLS_OF_TWO, 0);
+    let of_second = blockages(model, CELLS_OF_TWO, 1);
+    let end = model.elements.len() - 1;
     for (one, other) in pairs() {
         let prior = odds::TWO_PLACES * weight((one, other)) / whole;
         let prior = share(prior, CELLS_OF_TWO * CELLS_OF_TWO);
-        for first in cells(odds::FREE_AREA, CELLS_OF_TWO) {
-            for second in cells(odds::FREE_AREA, CELLS_OF_TWO) {
-                particles.push(Particle {
-                    faults: vec![fault(one, first), fault(other, second)],
-                    prior,
-                });
+        for first in &of_first {
+            for second in &of_second {
+                let faults = vec![
+                    first.at(fault(one, first.severity), end),
+                    second.at(fault(other, second.severity), end),
+                ];
+                particles.push(Particle { faults, prior });
             }
         }
     }
+}
+
+/// A cell of a blockage's severity, with its K under each draw.
+struct BlockageCell {
+    severity: (f64, f64),
+    in_duct: Arc<[f64]>,
+    at_end: Arc<[f64]>,
+}
+
+impl BlockageCell {
+    /// The fault with its K; `end` is the termination's place.
+    fn at(&self, mut fault: Fault, end: usize) -> Fault {
+        let k = if fault.place == end {
+            &self.at_end
+        } else {
+            &self.in_duct
+        };
+        fault.k = Arc::clone(k);
+        fault
+    }
+}
+
+/// The cells of a blockage's severity; the severities of a first and of a second one fill their cells
+/// apart.
+fn blockages(model: &Model, count: usize, number: usize) -> Vec<BlockageCell> {
+    let draws = &model.air(false).draws;
+    let each = |severity: (f64, f64), k: &dyn Fn(f64) -> f64| -> Arc<[f64]> {
+        draws
+            .iter()
+            .map(|draw| {
+                let free = severity.0 + (severity.1 - severity.0) * draw.within_cell[number];
+                k(free) * draw.blockage
+            })
+            .collect()
+    };
+    cells(odds::FREE_AREA, count)
+        .map(|severity| BlockageCell {
+            severity,
+            in_duct: each(severity, &blockage::in_duct),
+            at_end: each(severity, &|free| blockage::at_end(free, 1.0) - 1.0),
+        })
+        .collect()
 }
 
 fn leaks(joints: &[usize], mut add: impl FnMut((f64, f64), usize, f64)) {

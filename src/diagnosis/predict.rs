@@ -5,7 +5,6 @@ use super::curves::Curves;
 use super::evidence::{Planned, Quantity};
 use super::model::Model;
 use super::particle::Fault;
-use crate::duct::blockage;
 
 /// Fills `values` with the reading under each draw; gives the mean velocity pressure at its place, Pa.
 #[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
@@ -54,7 +53,7 @@ fn flow(model: &Model, at: &Planned, faults: &[Fault], index: usize, draw: &Curv
     let unit = model.unit(setting.hot, model.outlet_area);
     let (mut added, mut beyond, mut room) = (0.0, 0.0, 0.0);
     let (mut speed, mut leak) = (1.0, None);
-    for (number, fault) in faults.iter().enumerate() {
+    for fault in faults {
         let other = draw.within_other;
         match fault.kind {
             CauseKind::Blockage | CauseKind::CrushedFlex | CauseKind::FlapStuck => {
@@ -62,15 +61,8 @@ fn flow(model: &Model, at: &Planned, faults: &[Fault], index: usize, draw: &Curv
                 if fault.place >= end || held {
                     continue;
                 }
-                let free = severity(fault, draw.within_cell[number]);
-                let is_end = fault.place + 1 == model.elements.len();
-                let k = if is_end {
-                    blockage::at_end(free, 1.0) - 1.0
-                } else {
-                    blockage::in_duct(free)
-                };
                 let area = model.elements[fault.place].area;
-                let resistance = k * draw.blockage * model.unit(setting.hot, area);
+                let resistance = fault.k[index] * model.unit(setting.hot, area);
                 added += resistance;
                 if fault.place >= at.place {
                     beyond += resistance;
@@ -175,9 +167,8 @@ fn shown(model: &Model, at: &Planned, draw: &Curves, flow: &Flow) -> (f64, f64) 
     }
     let air = model.air(setting.hot);
     let square = flow.at_end * flow.at_end;
-    let span = |from: usize, to: usize, airflow: f64| {
-        (draw.before(to, airflow) - draw.before(from, airflow)) * airflow * airflow
-    };
+    let span =
+        |from: usize, to: usize, airflow: f64| draw.between(from, to, airflow) * airflow * airflow;
     // Beyond the leak all is the end's airflow.
     let lost = if at.place < flow.leak {
         span(at.place, flow.leak.min(end), flow.at_outlet)

@@ -2,7 +2,8 @@
 //! it take fewer tests than opening joint after joint.
 //! Source of what is right: the house, of which the fault-finder sees readings alone.
 
-use crate::fault_world::{Set, TrueFault, World};
+use crate::fault_cases::{Set, TrueFault};
+use crate::fault_world::World;
 use elbowroom::diagnosis::{Cause, CauseKind, Diagnosis, Test, diagnose};
 use elbowroom::plan::{Done, Entry, Mended, Preparation, Visit};
 
@@ -129,7 +130,7 @@ fn without_looks(_: &World, last: &Diagnosis, _: usize) -> Option<(Test, f64)> {
 /// Opening joint after joint from the dryer on.
 fn outward(world: &World, _: &Diagnosis, tests: usize) -> Option<(Test, f64)> {
     /// The effort of opening a joint, as the fault-finder weighs it.
-    const EFFORT: f64 = 4.0;
+    const EFFORT: f64 = 2.5;
     (tests + 1 < world.places())
         .then(|| (Test::OpenJoint(world.element(tests + 1).clone()), EFFORT))
 }

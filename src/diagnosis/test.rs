@@ -1,0 +1,75 @@
+//! What can be done on site, and what must be said beside it.
+
+use crate::plan::{ElementId, Spot};
+
+/// Something to do on site.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Test {
+    /// Read the static pressure at the dryer's outlet.
+    ReadAtOutlet,
+    /// Clean the lint screen, then read at the outlet.
+    CleanScreen,
+    /// Read at the outlet with a door or window open.
+    OpenDoor,
+    /// Read at the outlet with the flap held open.
+    HoldFlap,
+    /// Read the velocity at the outlet.
+    ReadVelocity,
+    /// Read the static pressure at a joint, with the run joined.
+    ReadAtJoint(ElementId),
+    /// Open the joint before this element, so that the run ends there, and read at the outlet.
+    OpenJoint(ElementId),
+    /// Take the duct off the dryer and read the velocity at its outlet.
+    OpenOutlet,
+    /// Open the joint beside a part and look into it.
+    LookInto(ElementId),
+}
+
+/// A caution that stands at a test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TestCaution {
+    /// The dryer runs with a joint open: the full caution.
+    JointOpen,
+    /// A tap in the duct: no heat, and close it again.
+    Tap,
+    /// Power and gas off before a part is opened.
+    PowerOff,
+    /// Work at height.
+    Height,
+    /// A gas dryer: carbon monoxide.
+    CarbonMonoxide,
+}
+
+impl Test {
+    /// The spot that is read at, where one is.
+    pub fn spot(&self) -> Option<Spot> {
+        match self {
+            Self::LookInto(_) => None,
+            Self::ReadAtJoint(element) => Some(Spot::Before(element.clone())),
+            _ => Some(Spot::Outlet),
+        }
+    }
+
+    /// Whether the dryer runs with a joint open.
+    pub const fn runs_with_joint_open(&self) -> bool {
+        matches!(self, Self::OpenJoint(_) | Self::OpenOutlet)
+    }
+
+    /// Whether the dryer must run without heat for it.
+    pub const fn must_be_cold(&self) -> bool {
+        self.runs_with_joint_open() || matches!(self, Self::ReadAtJoint(_))
+    }
+}
+
+/// A test with what it is worth.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Suggestion {
+    /// The test.
+    pub test: Test,
+    /// Its effort, against a reading at the outlet.
+    pub effort: f64,
+    /// What it tells of the fault, bits.
+    pub bits: f64,
+    /// What must be said beside it.
+    pub cautions: Vec<TestCaution>,
+}
