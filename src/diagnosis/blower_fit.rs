@@ -6,9 +6,10 @@ use super::evidence::{Planned, Quantity, planned};
 use super::model::Model;
 use crate::plan::{Entry, Input, Override, Plan, Spot, Visit};
 use crate::system::CompiledRun;
+use serde::{Deserialize, Serialize};
 
 /// A blower fitted to readings, with what it rests on.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct BlowerFit {
     /// The values that take the place of the assumed blower's.
     pub overrides: Vec<Override>,

@@ -4,9 +4,10 @@ use super::model::Model;
 use crate::duct::tables::fault_odds as odds;
 use crate::plan::{Duct, ElementId, Input, Mended, TerminationKind};
 use crate::system::ElementKind;
+use serde::{Deserialize, Serialize};
 
 /// A fault by its kind.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum CauseKind {
     /// Something in the way inside an element.
     Blockage,
@@ -25,7 +26,7 @@ pub enum CauseKind {
 }
 
 /// A fault at its place.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct Cause {
     /// What.
     pub kind: CauseKind,

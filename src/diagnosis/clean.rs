@@ -7,6 +7,7 @@ use super::particle::Fault;
 use super::predict::predict;
 use crate::plan::{Plan, Reading};
 use crate::system::Band;
+use serde::{Deserialize, Serialize};
 
 /// How many runs the bands are read from.
 const BAND_DRAWS: usize = 512;
@@ -23,7 +24,7 @@ pub fn clean_plan(plan: &Plan) -> Plan {
 }
 
 /// A reading beside what a clean run would have shown, in SI (Pa, m/s).
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct CleanReading {
     /// The reading itself: of several points, what they say of the mean velocity.
     pub read: f64,

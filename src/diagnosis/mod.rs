@@ -10,6 +10,7 @@ mod curves;
 mod evidence;
 mod gaussian;
 mod information;
+mod limit;
 mod model;
 mod next_test;
 mod odds;
@@ -23,6 +24,7 @@ pub use blower_fit::{BlowerFit, fit_blower};
 pub use cause::{Cause, CauseKind};
 pub use clean::{CleanReading, clean_plan, clean_readings};
 
+pub use limit::{AgainstLimit, against_limit};
 pub use odds::{CauseOdds, Caveat, Diagnosis, Explained, diagnose};
 pub use plausible::{Objection, Plausibility, plausibility};
 pub use test::{Suggestion, Test, TestCaution};

@@ -9,9 +9,10 @@ use super::predict::airflows;
 use super::test::Suggestion;
 use super::weigh::{KEPT_PRIOR, Weighed, sample, weigh};
 use crate::plan::{Entry, Flow, Plan, Visit};
+use serde::{Deserialize, Serialize};
 
 /// What a visit comes to.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Diagnosis {
     /// The faults, the likeliest first. Each figure is the chance that the fault is there now, so two
     /// faults at once count for both.
@@ -33,7 +34,7 @@ pub struct Diagnosis {
 }
 
 /// A fault with its odds.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct CauseOdds {
     /// The fault.
     pub cause: Cause,
@@ -48,7 +49,7 @@ pub struct CauseOdds {
 }
 
 /// A reading beside what a fault would make of it, in SI (Pa, m/s).
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Explained {
     /// Index of the visit's entry.
     pub entry: usize,
@@ -59,7 +60,7 @@ pub struct Explained {
 }
 
 /// What to bear in mind about a diagnosis.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Caveat {
     /// Nothing was read yet.
     NothingRead,

@@ -1,9 +1,10 @@
 //! What can be done on site, and what must be said beside it.
 
 use crate::plan::{ElementId, Spot};
+use serde::{Deserialize, Serialize};
 
 /// Something to do on site.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Test {
     /// Read the static pressure at the dryer's outlet.
     ReadAtOutlet,
@@ -26,7 +27,7 @@ pub enum Test {
 }
 
 /// A caution that stands at a test.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum TestCaution {
     /// The dryer runs with a joint open: the full caution.
     JointOpen,
@@ -62,7 +63,7 @@ impl Test {
 }
 
 /// A test with what it is worth.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Suggestion {
     /// The test.
     pub test: Test,

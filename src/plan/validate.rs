@@ -58,7 +58,7 @@ pub(super) struct Check {
 }
 
 impl Check {
-    fn fail(&mut self, error: ValueError) {
+    pub(super) fn fail(&mut self, error: ValueError) {
         self.first.get_or_insert(error);
     }
 

@@ -1,7 +1,7 @@
 //! Checks the values of a plan's visits.
 
 use super::validate::Check;
-use super::{Entry, Field, Measured, Plan};
+use super::{ElementId, Entry, Field, Measured, Mended, Plan, Spot, ValueError};
 
 impl Check {
     pub(super) fn visits(&mut self, plan: &Plan) {
@@ -11,11 +11,38 @@ impl Check {
             let path = format!("visits[{index}].entries");
             self.count(&path, visit.entries.len(), Field::VISITS);
             for (index, entry) in visit.entries.iter().enumerate() {
-                if let Entry::Reading(reading) = entry {
-                    let path = format!("{path}[{index}].reading.measured");
-                    self.measured(&path, &reading.measured);
+                let path = format!("{path}[{index}]");
+                match entry {
+                    Entry::Reading(reading) => {
+                        let path = format!("{path}.reading");
+                        self.spot(&format!("{path}.at"), Some(&reading.at));
+                        let open = reading.conditions.open_joint.as_ref();
+                        self.spot(&format!("{path}.conditions.open_joint"), open);
+                        self.measured(&format!("{path}.measured"), &reading.measured);
+                    }
+                    Entry::Look(look) => self.element(&format!("{path}.look.at"), &look.at),
+                    Entry::Done(done) => {
+                        if let Mended::Element(element) = &done.what {
+                            self.element(&format!("{path}.done.what"), element);
+                        }
+                    }
                 }
             }
+        }
+    }
+
+    fn spot(&mut self, path: &str, spot: Option<&Spot>) {
+        if let Some(Spot::Before(element)) = spot {
+            self.element(path, element);
+        }
+    }
+
+    /// A place may be gone from the run, but its name must be one that a file can hold.
+    fn element(&mut self, path: &str, element: &ElementId) {
+        if ElementId::from_key(&element.to_string()).as_ref() != Some(element) {
+            self.fail(ValueError::BadId {
+                path: path.to_owned(),
+            });
         }
     }
 

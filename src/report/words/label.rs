@@ -292,6 +292,14 @@ pub enum ActionName {
     SetBendMethod,
     SetAir,
     SetCode,
+    BeginVisit,
+    PrepareVisit,
+    NoteVisit,
+    AddReading,
+    AddLook,
+    AddRepair,
+    RemoveEntry,
+    FitBlower,
     OpenPlan,
 }
 

@@ -356,6 +356,14 @@ pub(super) fn action_name(name: ActionName) -> &'static str {
         ActionName::SetOverride => "set own value",
         ActionName::SetAir => "change air or site",
         ActionName::SetCode => "change code reading",
+        ActionName::BeginVisit => "begin visit",
+        ActionName::PrepareVisit => "prepare visit",
+        ActionName::NoteVisit => "note",
+        ActionName::AddReading => "add reading",
+        ActionName::AddLook => "add look",
+        ActionName::AddRepair => "add repair",
+        ActionName::RemoveEntry => "remove entry",
+        ActionName::FitBlower => "blower from readings",
         ActionName::OpenPlan => "open plan",
     }
 }

@@ -8,6 +8,8 @@ mod fixed;
 mod input_words;
 mod room;
 mod rule;
+mod site;
+mod site_label;
 mod trouble;
 
 use super::{Label, Message};
@@ -23,6 +25,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
+        Message::Site(message) => site::site(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),
