@@ -124,6 +124,14 @@ impl UnitSystem {
         })
     }
 
+    /// The velocity that a figure in this system's unit (fpm or m/s) means.
+    pub fn velocity_from(self, figure: f64) -> Velocity {
+        Velocity::from_metres_per_second(match self {
+            Self::UsCustomary => figure * super::METRES_PER_FOOT / 60.0,
+            Self::Si => figure,
+        })
+    }
+
     /// A small area of `square_metres` in this system's unit, in² or cm².
     pub fn small_area(self, square_metres: f64) -> f64 {
         match self {

@@ -5,8 +5,8 @@ use crate::fault_cases::TrueFault;
 use crate::fault_world::World;
 use crate::tally::Tally;
 use elbowroom::diagnosis::{
-    CauseKind, Caveat, Objection, Plausibility, Test, TestCaution, clean_readings, diagnose,
-    fit_blower, plausibility,
+    CauseKind, Caveat, Objection, Plausibility, Test, TestCaution, against_limit, clean_readings,
+    diagnose, fit_blower, plausibility,
 };
 use elbowroom::duct::point_velocity;
 use elbowroom::duct::tables::velocity_points::{CENTRE_AFTER_STRAIGHT, LOG_LINEAR_6};
@@ -15,6 +15,7 @@ use elbowroom::plan::{
     LegState, Look, Measured, Mended, Pattern, Plan, Point, Preparation, Reading, Riser, RunPoint,
     Spot, Termination, TerminationKind, Visit, blank,
 };
+use elbowroom::rules::Verdict;
 use elbowroom::system::{CompiledRun, Draw, ElementKind, operating_point};
 use elbowroom::units::{
     Density, Length, Pressure, Temperature, TemperatureDifference, UnitSystem, Velocity,
@@ -450,6 +451,23 @@ fn two_points_fit_the_blower() {
         band.high - band.low
     };
     assert!(band(&fitted) < 0.8 * band(&plan));
+}
+
+/// A verdict stands against a limit that was typed, and against nothing else.
+#[test]
+fn a_reading_is_judged_by_a_typed_limit_alone() {
+    let mut plan = house();
+    let reading = |pascals: f64| static_at(Spot::Outlet, pascals, Conditions::PLAIN);
+    assert_eq!(against_limit(&plan, &reading(300.0)), None);
+    plan.code.maker.back_pressure = Some(Pressure::from_pascals(150.0));
+    let verdict = |pascals: f64| against_limit(&plan, &reading(pascals)).unwrap().verdict;
+    assert_eq!(verdict(120.0), Verdict::Meets);
+    assert_eq!(verdict(180.0), Verdict::DoesNotMeet);
+    // The gauge may be off by 2 Pa.
+    assert_eq!(verdict(149.0), Verdict::CannotTell);
+    let mut open = reading(0.0);
+    open.conditions.open_joint = Some(Spot::Outlet);
+    assert_eq!(against_limit(&plan, &open), None);
 }
 
 /// A dryer that always heats is asked for no test with a joint open, and each that is asked for with
