@@ -25,6 +25,7 @@ pub use cause::{Cause, CauseKind};
 pub use clean::{CleanReading, clean_plan, clean_readings};
 
 pub use limit::{AgainstLimit, against_limit};
+pub use model::reachable_joints;
 pub use odds::{CauseOdds, Caveat, Diagnosis, Explained, diagnose};
 pub use plausible::{Objection, Plausibility, plausibility};
 pub use test::{Suggestion, Test, TestCaution};

@@ -265,6 +265,18 @@ impl Model {
     }
 }
 
+/// The elements of `plan` that begin at a joint that can be reached, in run order.
+pub fn reachable_joints(plan: &Plan) -> Vec<ElementId> {
+    let Some(model) = Model::of(plan, 0) else {
+        return Vec::new();
+    };
+    let elements = model.elements.iter().enumerate();
+    elements
+        .filter(|(place, _)| model.has_joint(*place))
+        .map(|(_, element)| element.id.clone())
+        .collect()
+}
+
 /// Standard gravity, m/s². Source: ISO 80000-3.
 const GRAVITY: f64 = 9.806_65;
 

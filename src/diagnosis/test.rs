@@ -1,6 +1,6 @@
 //! What can be done on site, and what must be said beside it.
 
-use crate::plan::{ElementId, Spot};
+use crate::plan::{Conditions, ElementId, Spot};
 use serde::{Deserialize, Serialize};
 
 /// Something to do on site.
@@ -48,6 +48,38 @@ impl Test {
             Self::LookInto(_) => None,
             Self::ReadAtJoint(element) => Some(Spot::Before(element.clone())),
             _ => Some(Spot::Outlet),
+        }
+    }
+
+    /// The conditions to read under, on a dryer that heats or does not; none for a look.
+    pub fn conditions(&self, heat: bool) -> Option<Conditions> {
+        let open_joint = match self {
+            Self::LookInto(_) => return None,
+            Self::OpenJoint(element) => Some(Spot::Before(element.clone())),
+            Self::OpenOutlet => Some(Spot::Outlet),
+            _ => None,
+        };
+        Some(Conditions {
+            heat,
+            door_open: *self == Self::OpenDoor,
+            flap_held: *self == Self::HoldFlap,
+            open_joint,
+            ..Conditions::PLAIN
+        })
+    }
+
+    /// Whether it reads a velocity.
+    pub const fn is_velocity(&self) -> bool {
+        matches!(self, Self::ReadVelocity | Self::OpenOutlet)
+    }
+
+    /// The element that it names.
+    pub const fn element(&self) -> Option<&ElementId> {
+        match self {
+            Self::ReadAtJoint(element) | Self::OpenJoint(element) | Self::LookInto(element) => {
+                Some(element)
+            }
+            _ => None,
         }
     }
 

@@ -127,6 +127,16 @@ pub enum Measured {
     },
 }
 
+/// Last digit and tolerance that an instrument is taken to have until its own are typed. Assumptions.
+impl Measured {
+    /// Of a gauge, Pa.
+    pub const USUAL_PRESSURE: (f64, f64) = (1.0, 2.5);
+    /// Of a vane or a hot wire, m/s.
+    pub const USUAL_VELOCITY: (f64, f64) = (0.1, 0.3);
+    /// Of a thermometer, K.
+    pub const USUAL_TEMPERATURE: (f64, f64) = (0.1, 1.0);
+}
+
 /// What a pressure is read against.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

@@ -9,6 +9,8 @@ use crate::plan::ValueError;
     reason = "each key says what it stands for; the words are in the language files"
 )]
 pub enum Label {
+    GaugeResolution,
+    GaugeTolerance,
     ProgramName,
     Tagline,
     ExampleTitle,

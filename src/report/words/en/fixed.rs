@@ -5,6 +5,8 @@ use crate::report::words::{ActionName, Caution, Label};
 #[allow(clippy::too_many_lines, reason = "one line a key")]
 pub(super) fn label(key: Label) -> &'static str {
     match key {
+        Label::GaugeResolution => "Last digit of the gauge",
+        Label::GaugeTolerance => "It may be off by",
         Label::ProgramName => "Elbowroom",
         Label::Tagline => "What a dryer's exhaust run costs, bend by bend",
         Label::ExampleTitle => "Example: laundry with a chimney breast",

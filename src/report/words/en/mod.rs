@@ -203,6 +203,7 @@ fn drawing(units: UnitSystem, text: &Text) -> String {
         Text::Rise(rise) => format!("up {}", units.length(*rise)),
         Text::Height(height) => units.length(*height).to_string(),
         Text::Rank(rank) => rank.to_string(),
+        Text::Suspect(rank) => ["A", "B", "C"].get(*rank).unwrap_or(&"").to_string(),
         Text::Dryer => "Dryer".to_owned(),
         Text::Name(name) => name.clone(),
         Text::Obstacle(kind) => room::obstacle(*kind).to_owned(),

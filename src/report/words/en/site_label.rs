@@ -24,11 +24,10 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::ValueHint => "The figure on the gauge.",
         SiteLabel::ValuesHint => "One figure, or those of a traverse with spaces between them.",
         SiteLabel::Pattern => "Probe",
-        SiteLabel::Resolution => "Last digit of the gauge",
-        SiteLabel::Tolerance => "May be off by",
         SiteLabel::AgainstOutdoors => {
             "The gauge's other side is open to the outdoors, not to the room"
         }
+        SiteLabel::Conditions => "Conditions and gauge",
         SiteLabel::Heat => "Heat on",
         SiteLabel::ScreenNotClean => "Lint screen not cleaned",
         SiteLabel::DrumNotEmpty => "Drum not empty",
