@@ -83,6 +83,9 @@ const LEAST_WEIGHT: f64 = 2e-5;
 const MATTERS: f64 = 0.10;
 /// From this probability on a fault, or that there is none, is settled.
 pub(super) const SETTLED: f64 = 0.90;
+/// From this probability on that one of two neighbours is at fault nothing more is read: the joint
+/// between them shows both.
+const SETTLED_ON_TWO: f64 = 0.95;
 /// A test that tells less than this, in bits, is not worth its while.
 const WORTH_WHILE: f64 = 0.02;
 
@@ -193,7 +196,12 @@ fn summarise(
         .collect();
     odds.sort_by(|one, other| other.probability.total_cmp(&one.probability));
     let most = odds.first().map_or(0.0, |first| first.probability);
-    let sure = most >= SETTLED || nothing >= SETTLED || harmless >= SETTLED;
+    let of_two = neighbours(causes, &odds)
+        .map(|two| sum(&|it| it.left.iter().any(|fault| two.contains(&fault.cause))));
+    let sure = most >= SETTLED
+        || nothing >= SETTLED
+        || harmless >= SETTLED
+        || of_two.is_some_and(|of_two| of_two >= SETTLED_ON_TWO);
     let Choice { next, runner_up } = choose(model, causes, facts, mended, visit, &weighed);
     let worth = next.as_ref().is_some_and(|next| next.bits >= WORTH_WHILE);
     let settled = !readings.is_empty() && (sure || !worth);
@@ -207,6 +215,15 @@ fn summarise(
         next: next.filter(|_| !settled),
         runner_up: runner_up.filter(|_| !settled),
     }
+}
+
+/// The first two of the odds, where they are places beside one another in the run.
+fn neighbours(causes: &[PlacedCause], odds: &[CauseOdds]) -> Option<[usize; 2]> {
+    let index = |odds: &CauseOdds| causes.iter().position(|it| it.cause == odds.cause);
+    let (one, other) = (index(odds.first()?)?, index(odds.get(1)?)?);
+    let apart = causes[one].place.abs_diff(causes[other].place);
+    let are_places = causes[one].cause.is_place() && causes[other].cause.is_place();
+    (are_places && apart <= 1).then_some([one, other])
 }
 
 #[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]

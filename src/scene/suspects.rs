@@ -6,7 +6,7 @@ use super::{Mark, Role, Shape, Text};
 use crate::plan::{ElementId, Heading, Plan, RunPath};
 
 /// Radius and line of a ring as shares of the duct, for the least and the greatest odds.
-const RADIUS: (f64, f64) = (0.8, 1.15);
+const RADIUS: (f64, f64) = (1.1, 1.6);
 const LINE: (f64, f64) = (0.06, 0.22);
 
 /// The marks of `suspects`, each an element with its odds, the likeliest first.

@@ -172,7 +172,7 @@ pub(super) fn EntryForm(form: Form, visit: Memo<Visit>) -> impl IntoView {
                     <ErrorField id="site-tolerance" label=Label::GaugeTolerance form of=|form| form.tolerance/>
                 </div>
             </details>
-            <p class="site-said" role="alert">{move || form.said.get()}</p>
+            <p class="site-said" role="status">{move || form.said.get()}</p>
             <button type="submit" class="site-add">{site_text(SiteLabel::Add)}</button>
         </form>
     }

@@ -298,6 +298,7 @@ fn fewer_tests_than_opening_joint_after_joint() {
         report(&format!("set {called}, to the end"), &ours);
         report(&format!("set {called}, joint after joint"), &blind);
         let tests = |walks: &[Walk]| walks.iter().map(|walk| walk.tests).sum::<usize>();
+        println!("{called}: {} tests against {}", tests(&ours), tests(&blind));
         assert!(4 * tests(&ours) <= 3 * tests(&blind));
     }
 }

@@ -56,7 +56,7 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::NextHeading => "Next test",
         SiteLabel::RunnerUp => "Or",
         SiteLabel::Settled => {
-            "Settled: more tests would tell little. Clean or mend what is named first, then read again."
+            "Settled: more tests would tell little. Clean or mend what is named first, then read again. Where the first two lie side by side, open the joint between them and look into both."
         }
         SiteLabel::EnterReading => "Enter this reading",
         SiteLabel::FoundClear => "It was clear",
