@@ -21,6 +21,8 @@ pub struct Diagnosis {
     pub nothing: f64,
     /// That nothing is wrong now that takes over a tenth of the airflow.
     pub harmless: f64,
+    /// The airflow now, as a share of the clean run's: mean, 10th and 90th percentile.
+    pub airflow_now: (f64, f64, f64),
     /// That two places are at fault now.
     pub two_places: f64,
     /// Whether more tests are of little use.
@@ -209,12 +211,38 @@ fn summarise(
         causes: odds,
         nothing,
         harmless,
+        airflow_now: airflow_now(&weighed),
         two_places,
         settled,
         caveats,
         next: next.filter(|_| !settled),
         runner_up: runner_up.filter(|_| !settled),
     }
+}
+
+/// Mean, 10th and 90th percentile of the share of the clean airflow that is left.
+fn airflow_now(weighed: &[Weighed]) -> (f64, f64, f64) {
+    let mut shares: Vec<(f64, f64)> = weighed
+        .iter()
+        .filter(|it| it.weight > LEAST_WEIGHT)
+        .map(|it| (it.airflow_left, it.weight))
+        .collect();
+    shares.sort_by(|one, other| one.0.total_cmp(&other.0));
+    let whole: f64 = shares.iter().map(|(_, weight)| weight).sum();
+    let mean = shares
+        .iter()
+        .map(|(share, weight)| share * weight)
+        .sum::<f64>()
+        / whole;
+    let quantile = |wanted: f64| {
+        let mut before = 0.0;
+        let found = shares.iter().find(|(_, weight)| {
+            before += weight;
+            before >= wanted * whole
+        });
+        found.map_or(1.0, |(share, _)| *share)
+    };
+    (mean, quantile(0.1), quantile(0.9))
 }
 
 /// The first two of the odds, where they are places beside one another in the run.

@@ -73,9 +73,6 @@ pub fn plausibility(plan: &Plan, reading: &Reading) -> Plausibility {
             if times > IMPOSSIBLE {
                 return Refused(Objection::FarAboveShutOff { times });
             }
-            if pascals < -shut_off {
-                return Refused(Objection::Negative);
-            }
             if times > 1.0 {
                 return Doubted(Objection::FarAboveShutOff { times });
             }
@@ -83,7 +80,7 @@ pub fn plausibility(plan: &Plan, reading: &Reading) -> Plausibility {
             {
                 return Doubted(Objection::PastOpenJoint);
             }
-            if pascals < -SWING && plan.site.house_pressure.pascals() <= 0.0 && !rises(plan) {
+            if pascals < 2.0 * lowest(plan, &run) - SWING {
                 return Refused(Objection::Negative);
             }
             if pascals < -SWING {
@@ -127,10 +124,9 @@ pub fn plausibility(plan: &Plan, reading: &Reading) -> Plausibility {
 /// A room's usual temperature, deg C. Assumption.
 const ROOM: f64 = 20.0;
 
-/// Whether a draught could draw the pressure below nought.
-fn rises(plan: &Plan) -> bool {
-    let (run, _) = CompiledRun::of(plan);
-    run.stack(run.rise).pascals() < 0.0
+/// How far draught and house can draw the pressure below nought, Pa.
+fn lowest(plan: &Plan, run: &CompiledRun) -> f64 {
+    run.stack(run.rise).pascals().min(0.0) - plan.site.house_pressure.pascals().max(0.0)
 }
 
 fn velocities(points: impl Iterator<Item = f64>) -> Plausibility {

@@ -88,19 +88,20 @@ fn ReadingFigures(index: usize, reading: Reading) -> impl IntoView {
         Plausibility::Doubted(why) => Some(store.say(Message::Site(SiteMessage::Doubted(why)))),
         _ => None,
     };
-    let limit = against_limit(&plan, &reading);
-    let limit = limit.map(|it| {
-        let said = move || {
+    let of_limit = reading.clone();
+    let limit = Memo::new(move |_| store.plan.with(|plan| against_limit(plan, &of_limit)));
+    let limit = move || {
+        limit.get().map(|it| {
             let units = store.units.get();
             let limit = units.pressure(it.limit).to_string();
             let margin = units.pressure(it.margin).to_string();
-            store.say(Message::Site(SiteMessage::Limit(&limit, &margin)))
-        };
-        view! {
-            <dt>{site_text(SiteLabel::ColumnAgainst)}</dt>
-            <dd><VerdictWord verdict=Signal::derive(move || it.verdict)/> ", " {said}</dd>
-        }
-    });
+            let said = store.say(Message::Site(SiteMessage::Limit(&limit, &margin)));
+            view! {
+                <dt>{site_text(SiteLabel::ColumnAgainst)}</dt>
+                <dd><VerdictWord verdict=Signal::derive(move || it.verdict)/> ", " {said}</dd>
+            }
+        })
+    };
     let pending = move || {
         if is_temperature {
             String::new()

@@ -119,6 +119,7 @@ fn TestCard(suggestion: Suggestion, form: Form, heat: bool, first: bool) -> impl
 fn List(diagnosis: Diagnosis, visit: Memo<Visit>) -> impl IntoView {
     let store = expect_context::<Store>();
     let odds = move |odds: f64| store.say(Message::Site(SiteMessage::Odds(odds)));
+    let (mean, low, high) = diagnosis.airflow_now;
     let faults = diagnosis
         .causes
         .iter()
@@ -135,6 +136,8 @@ fn List(diagnosis: Diagnosis, visit: Memo<Visit>) -> impl IntoView {
             <dd>{odds(diagnosis.nothing)}</dd>
             <dt>{site_text(SiteLabel::NothingThatMatters)}</dt>
             <dd>{odds(diagnosis.harmless)}</dd>
+            <dt>{site_text(SiteLabel::AirflowNow)}</dt>
+            <dd>{store.say(Message::Site(SiteMessage::AirflowNow(mean, low, high)))}</dd>
         </dl>
         <ol class="site-faults">{faults}</ol>
         <p class="fine">{site_text(SiteLabel::LikelyPlaces)}</p>

@@ -292,7 +292,7 @@ fn slight_blockages_are_reported() {
 
 #[test]
 fn fewer_tests_than_opening_joint_after_joint() {
-    for (set, called, full) in [(Set::Stated, "A", 1000), (Set::Other, "B", 1000)] {
+    for (set, called, full) in [(Set::Stated, "A", 300), (Set::Other, "B", 300)] {
         let ours = cases(set, count(full, 16), |world| walk(world, 15, advised));
         let blind = cases(set, count(full, 16), |world| walk(world, 15, outward));
         report(&format!("set {called}, to the end"), &ours);

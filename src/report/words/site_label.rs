@@ -37,7 +37,6 @@ pub enum SiteLabel {
     NoJointOpen,
     Add,
     EntriesHeading,
-    ColumnEntry,
     ColumnRead,
     ColumnClean,
     ColumnAgainst,
@@ -47,8 +46,7 @@ pub enum SiteLabel {
     OddsHint,
     NothingWrong,
     NothingThatMatters,
-    FreeArea,
-    AirflowLeft,
+    AirflowNow,
     WouldRead,
     Mended,
     NextHeading,
@@ -64,8 +62,6 @@ pub enum SiteLabel {
     Note,
     WorkingOut,
     LikelyPlaces,
-    WholeRunCleaned,
-    Source,
 }
 
 /// An element by its place in the run and what it is.
@@ -96,6 +92,8 @@ pub enum SiteMessage<'a> {
     FreeArea(f64, f64, f64),
     /// The share of the airflow that is left.
     AirflowLeft(f64),
+    /// The airflow now as a share of the clean run's: mean, low, high.
+    AirflowNow(f64, f64, f64),
     /// A place to read at, with the element that begins there.
     Spot(&'a Spot, Option<Placed<'a>>),
     /// What is out of the usual in a reading's conditions; empty for nothing.

@@ -26,6 +26,12 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
         SiteMessage::AirflowLeft(share) => {
             format!("{:.0} % of the clean airflow left", share * 100.0)
         }
+        SiteMessage::AirflowNow(mean, low, high) => format!(
+            "{:.0} % ({:.0} to {:.0} %)",
+            mean * 100.0,
+            low * 100.0,
+            high * 100.0
+        ),
         SiteMessage::Spot(spot, at) => self::spot(units, spot, at),
         SiteMessage::Conditions(conditions) => self::conditions(conditions),
         SiteMessage::Pattern(pattern) => match pattern {

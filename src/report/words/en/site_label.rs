@@ -37,7 +37,6 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::NoJointOpen => "None, run joined",
         SiteLabel::Add => "Add reading",
         SiteLabel::EntriesHeading => "This visit, in order",
-        SiteLabel::ColumnEntry => "Entry",
         SiteLabel::ColumnRead => "Read",
         SiteLabel::ColumnClean => "Clean run",
         SiteLabel::ColumnAgainst => "Dryer maker's limit",
@@ -49,8 +48,7 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         }
         SiteLabel::NothingWrong => "Nothing wrong",
         SiteLabel::NothingThatMatters => "Nothing that costs over 10 % of airflow",
-        SiteLabel::FreeArea => "Area left free",
-        SiteLabel::AirflowLeft => "Airflow left",
+        SiteLabel::AirflowNow => "Airflow now, against the clean run",
         SiteLabel::WouldRead => "What it would explain",
         SiteLabel::Mended => "Cleaned or mended",
         SiteLabel::NextHeading => "Next test",
@@ -72,7 +70,5 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::LikelyPlaces => {
             "Rings A, B, C on the drawing: where the fault most likely sits."
         }
-        SiteLabel::WholeRunCleaned => "Whole run cleaned",
-        SiteLabel::Source => "Starting odds",
     }
 }
