@@ -20,6 +20,8 @@ pub mod rules;
 
 pub mod scene;
 
+pub mod diagnosis;
+
 pub mod report;
 
 pub mod editor;

@@ -8,6 +8,7 @@ pub mod elbow;
 pub mod friction;
 pub mod heat_transfer;
 pub mod orifice;
+pub mod point_velocity;
 pub mod tables;
 mod velocity_pressure;
 

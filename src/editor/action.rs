@@ -1,6 +1,6 @@
 //! Everything that a person can do.
 
-use super::{Tool, Turn};
+use super::{Tool, Turn, VisitChange};
 use crate::plan::{
     BendMethod, CodeChoice, Dryer, Duct, Elbow, ElementId, Exhaust, Flow, Heading, Input, LegState,
     NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Site, Termination, ThingId, Wall,
@@ -160,6 +160,8 @@ pub enum Action {
     SetExhaust(Exhaust),
     /// Set the rule set and its reading.
     SetCode(CodeChoice),
+    /// Change the newest visit.
+    ChangeVisit(Box<VisitChange>),
     /// Set the page's units.
     SetUnits(UnitSystem),
     /// Put another plan in place of this one.

@@ -6,6 +6,7 @@ mod action;
 mod change;
 mod change_openings;
 mod change_things;
+mod change_visits;
 mod drag;
 mod draw;
 mod effect;
@@ -22,6 +23,7 @@ mod update;
 mod view;
 
 pub use action::{Action, NewThing};
+pub use change_visits::VisitChange;
 pub use draw::cursor;
 pub use effect::Effect;
 pub use gesture::{Gesture, Held};

@@ -1,7 +1,9 @@
 //! The step from one state to the next.
 
 use super::change::{self, Changed};
-use super::{Action, Effect, State, Tool, Turn, change_things as things, drag, draw, turn};
+use super::{
+    Action, Effect, State, Tool, Turn, change_things as things, change_visits, drag, draw, turn,
+};
 use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath, ThingId};
 use crate::report::words::{ActionName, Refusal};
 use crate::units::Length;
@@ -182,6 +184,7 @@ fn one_change(plan: &Plan, action: Action) -> Option<(ActionName, Changed)> {
             ActionName::SetCode,
             change::alter(plan, |plan| plan.code = code),
         ),
+        Action::ChangeVisit(change) => change_visits::change(plan, *change),
         _ => return None,
     })
 }

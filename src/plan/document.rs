@@ -2,7 +2,8 @@
 //! carry their unit.
 
 use super::{
-    CodeChoice, Exhaust, Heading, Obstacle, Opening, Override, Picture, Point, Run, Wall, Zone,
+    CodeChoice, Exhaust, Heading, Obstacle, Opening, Override, Picture, Point, Run, Visit, Wall,
+    Zone,
 };
 use crate::source::source;
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
@@ -53,6 +54,9 @@ pub struct Plan {
     pub dryer: Dryer,
     /// Its exhaust run.
     pub run: Run,
+    /// What was read and done on site, the newest visit last.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub visits: Vec<Visit>,
 }
 
 source! {

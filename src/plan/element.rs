@@ -75,20 +75,42 @@ impl core::fmt::Display for NodeId {
 impl core::fmt::Display for ElementId {
     /// A key such as `leg:p3`, unique in a plan and fit for an attribute.
     fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        let part = match self.part {
-            Part::Leg => "leg",
-            Part::Elbow => "elbow",
-            Part::Riser => "riser",
-            Part::ElbowAfterRiser => "elbow-after-riser",
-            Part::AreaChange => "area-change",
-            Part::AreaChangeIntoRiser => "area-change-into-riser",
-            Part::Blockage => "blockage",
-            Part::ConcealedElbows => "concealed-elbows",
-            Part::Leak => "leak",
-            Part::WallBox => "wall-box",
-            Part::Termination => "termination",
-            Part::MakeUpAir => "make-up-air",
-        };
-        write!(out, "{part}:{}", self.node)
+        write!(out, "{}:{}", self.part.key(), self.node)
+    }
+}
+
+impl Part {
+    /// Every part.
+    pub(super) const ALL: [Self; 12] = [
+        Self::Leg,
+        Self::Elbow,
+        Self::Riser,
+        Self::ElbowAfterRiser,
+        Self::AreaChange,
+        Self::AreaChangeIntoRiser,
+        Self::Blockage,
+        Self::ConcealedElbows,
+        Self::Leak,
+        Self::WallBox,
+        Self::Termination,
+        Self::MakeUpAir,
+    ];
+
+    /// Its name in a key.
+    pub(super) const fn key(self) -> &'static str {
+        match self {
+            Self::Leg => "leg",
+            Self::Elbow => "elbow",
+            Self::Riser => "riser",
+            Self::ElbowAfterRiser => "elbow-after-riser",
+            Self::AreaChange => "area-change",
+            Self::AreaChangeIntoRiser => "area-change-into-riser",
+            Self::Blockage => "blockage",
+            Self::ConcealedElbows => "concealed-elbows",
+            Self::Leak => "leak",
+            Self::WallBox => "wall-box",
+            Self::Termination => "termination",
+            Self::MakeUpAir => "make-up-air",
+        }
     }
 }

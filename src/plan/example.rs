@@ -169,5 +169,6 @@ pub fn blank(title: String) -> Plan {
             points: vec![point("p1", inches(48.0, -3.0), LEVEL)],
             termination: Termination::clean(TerminationKind::WallHood),
         },
+        visits: Vec::new(),
     }
 }

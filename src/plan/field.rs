@@ -77,6 +77,18 @@ impl Field {
     pub const MAKER_DEDUCTION: Self = Self::new(0.0, 30.0);
     /// A back pressure that a dryer's maker allows, Pa: up to twice what any dryer's blower gives.
     pub const MAKER_BACK_PRESSURE: Self = Self::new(1.0, 1000.0);
+    /// A pressure that a gauge reads, Pa.
+    pub const READ_PRESSURE: Self = Self::new(-2000.0, 5000.0);
+    /// A velocity that an instrument reads, m/s.
+    pub const READ_VELOCITY: Self = Self::new(0.0, 60.0);
+    /// A temperature that a thermometer reads, degrees Celsius.
+    pub const READ_TEMPERATURE: Self = Self::new(-50.0, 200.0);
+    /// An instrument's last digit, or how far off it may be, in the unit of what it reads.
+    pub const READ_ERROR: Self = Self::new(0.0, 500.0);
+    /// How many points a velocity is read at.
+    pub const READ_POINTS: Self = Self::new(1.0, 48.0);
+    /// How many visits a plan may hold, and entries a visit.
+    pub const VISITS: Self = Self::new(0.0, 200.0);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
 

@@ -17,11 +17,14 @@ mod point;
 mod room;
 mod rule_topic;
 mod run;
+mod spot;
 mod surroundings;
 mod thing;
 mod uncertain;
 mod validate;
 mod validate_leg;
+mod validate_visits;
+mod visit;
 
 pub use bounds::Bounds;
 pub use clearance::{Clash, ClashWith, LUMBER_SOURCE, clashes};
@@ -44,6 +47,11 @@ pub use run::{
     ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Fitting, LegState, Riser, Run, RunPoint,
     Termination, TerminationKind,
 };
+pub use spot::{Mended, NoPlace, Spot, element_key};
 pub use thing::{Thing, ThingId};
 pub use uncertain::{Input, Override};
 pub use validate::{ValueError, validate};
+pub use visit::{
+    Against, Conditions, Done, Entry, Found, INSTRUMENT_SOURCE, Look, Measured, Pattern,
+    Preparation, Reading, Visit,
+};

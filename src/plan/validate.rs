@@ -48,6 +48,7 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     check.run(plan);
     check.overrides(plan);
     check.maker(plan);
+    check.visits(plan);
     check.first.map_or(Ok(()), Err)
 }
 
@@ -57,7 +58,7 @@ pub(super) struct Check {
 }
 
 impl Check {
-    fn fail(&mut self, error: ValueError) {
+    pub(super) fn fail(&mut self, error: ValueError) {
         self.first.get_or_insert(error);
     }
 
@@ -72,11 +73,11 @@ impl Check {
     }
 
     #[allow(clippy::cast_precision_loss, reason = "counts are far below 2^52")]
-    fn count(&mut self, path: &str, count: usize, field: Field) {
+    pub(super) fn count(&mut self, path: &str, count: usize, field: Field) {
         self.value(path, count as f64, field);
     }
 
-    fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
+    pub(super) fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
         const LONGEST_ID: usize = 40;
         let mut seen = BTreeSet::new();
         for (index, id) in ids.enumerate() {

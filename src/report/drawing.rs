@@ -214,6 +214,8 @@ impl Look {
             | Role::Size
             | Role::Label
             | Role::Rank
+            | Role::Suspect
+            | Role::SuspectLetter
             | Role::Corner(_)
             | Role::NewBend { .. } => ("none".to_owned(), "none".to_owned(), HAIRLINE),
         };

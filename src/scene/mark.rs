@@ -88,6 +88,10 @@ pub enum Role {
     Label,
     /// The rank of one of the costliest elements.
     Rank,
+    /// A likely place of a fault.
+    Suspect,
+    /// The letter of a likely place.
+    SuspectLetter,
     /// A corner that can be dragged.
     Corner(NodeId),
     /// A place on a leg from which a new bend can be pulled.
@@ -185,6 +189,8 @@ pub enum Text {
     Height(Length),
     /// The rank of an element.
     Rank(usize),
+    /// The rank of a likely place of a fault, from nought.
+    Suspect(usize),
     /// The dryer.
     Dryer,
     /// A name that the user gave.

@@ -14,6 +14,7 @@ mod ramp;
 mod room;
 mod run;
 mod scale_bar;
+mod suspects;
 mod unrolled;
 mod wet;
 
@@ -23,6 +24,7 @@ pub use label_row::label_rows;
 pub use mark::{Mark, Role, Shape, Snap, Step, Text};
 pub use ramp::{Colour, cividis};
 pub use scale_bar::scale_bar;
+pub use suspects::suspect_marks;
 
 use crate::plan::{Plan, RunPath};
 use crate::system::Ledger;

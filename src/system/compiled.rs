@@ -249,8 +249,25 @@ impl CompiledRun {
             .grounds(state, &self.coefficients, element.bore.roughness)
     }
 
+    /// The loss of each element with so much air at the termination, in the order in which the air
+    /// meets them. The air keeps its temperature.
+    pub fn losses(&self, airflow_at_end: Airflow, draw: &Draw) -> Vec<Pressure> {
+        let mut losses = Vec::with_capacity(self.elements.len());
+        let (values, air) = (self.values(draw), self.air());
+        self.each_from_end(airflow_at_end, &values, &air, |_, passage| {
+            losses.push(passage.loss);
+        });
+        losses.reverse();
+        losses
+    }
+
+    /// An input's value in `draw`.
+    pub fn value(&self, input: Input, draw: &Draw) -> f64 {
+        draw.of(input, &self.coefficients[input as usize])
+    }
+
     /// -g dz (rho_outdoor - rho_duct): what a column of air adds at its foot.
-    fn stack(&self, rise: Length, density: Density) -> Pressure {
+    pub fn stack(&self, rise: Length, density: Density) -> Pressure {
         let lighter = (self.outdoor_density - density).kilograms_per_cubic_metre();
         Pressure::from_pascals(-GRAVITY * rise.metres() * lighter)
     }

@@ -12,11 +12,11 @@ use crate::duct::heat_transfer::{
     CONDENSATION_SOURCE, INSIDE_SOURCE, OUTSIDE_SOURCE, RADIATION_SOURCE,
 };
 use crate::duct::tables::{
-    blockage, blower, carry_speed, close_elbows, cycle_phase, emissivity, flexible_duct,
-    insulation, leak, make_up_air, miller_bend, mitre_reynolds, rigid_duct, segmented_elbow,
-    sharp_mitre, termination, wall_box,
+    blockage, blower, carry_speed, close_elbows, cycle_phase, emissivity, fault_odds,
+    flexible_duct, insulation, leak, make_up_air, miller_bend, mitre_reynolds, rigid_duct,
+    segmented_elbow, sharp_mitre, termination, test_effort, velocity_points, wall_box,
 };
-use crate::plan::{CEILING_SOURCE, LUMBER_SOURCE};
+use crate::plan::{CEILING_SOURCE, INSTRUMENT_SOURCE, LUMBER_SOURCE};
 use crate::source::Source;
 use serde::Serialize;
 
@@ -96,6 +96,16 @@ pub enum Subject {
     Framing,
     /// The ceiling's height.
     Ceiling,
+    /// Where velocities are read.
+    VelocityPoints,
+    /// What a velocity on the centre line says of the mean.
+    CentreLine,
+    /// What an instrument is taken to have.
+    Instruments,
+    /// How likely each fault is.
+    FaultOdds,
+    /// What a test on site costs.
+    TestEffort,
     /// What is worked out for each element.
     EachElement,
     /// What a plan sets in place of the project's own.
@@ -103,7 +113,7 @@ pub enum Subject {
 }
 
 /// Every source of the physics with what it is for, in the order in which a run meets them.
-pub static SOURCES: [(Subject, &Source); 46] = [
+pub static SOURCES: [(Subject, &Source); 51] = [
     (Subject::AirDensity, &DENSITY_SOURCE),
     (Subject::AirViscosity, &VISCOSITY_SOURCE),
     (Subject::Saturation, &SATURATION_SOURCE),
@@ -148,6 +158,11 @@ pub static SOURCES: [(Subject, &Source); 46] = [
     (Subject::CyclePhase, &cycle_phase::SOURCE),
     (Subject::CarrySpeed, &carry_speed::SOURCE),
     (Subject::CarrySpeed, &carry_speed::INDUSTRIAL_SOURCE),
+    (Subject::VelocityPoints, &velocity_points::SOURCE),
+    (Subject::CentreLine, &velocity_points::CENTRE_LINE_SOURCE),
+    (Subject::Instruments, &INSTRUMENT_SOURCE),
+    (Subject::FaultOdds, &fault_odds::SOURCE),
+    (Subject::TestEffort, &test_effort::SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),
     (Subject::User, &USER_SOURCE),
 ];

@@ -143,6 +143,31 @@ impl UnitSystem {
         })
     }
 
+    /// The velocity that a figure in this system's unit (fpm or m/s) means.
+    pub fn velocity_from(self, figure: f64) -> Velocity {
+        Velocity::from_metres_per_second(match self {
+            Self::UsCustomary => figure * super::METRES_PER_FOOT / 60.0,
+            Self::Si => figure,
+        })
+    }
+
+    /// A difference of temperatures of so many kelvins in this system's degrees.
+    pub fn temperature_span(self, kelvins: f64) -> String {
+        let degrees = match self {
+            Self::UsCustomary => kelvins * 1.8,
+            Self::Si => kelvins,
+        };
+        shown(degrees, 1, "").figure
+    }
+
+    /// The kelvins that a difference in this system's degrees means.
+    pub fn temperature_span_from(self, degrees: f64) -> f64 {
+        match self {
+            Self::UsCustomary => degrees / 1.8,
+            Self::Si => degrees,
+        }
+    }
+
     /// A small area of `square_metres` in this system's unit, in² or cm².
     pub fn small_area(self, square_metres: f64) -> f64 {
         match self {

@@ -15,6 +15,7 @@ use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
+use super::site_panel::SitePanel;
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
 use super::store::{Diameter, Store, label_text};
@@ -61,6 +62,7 @@ fn App(opening: Opening) -> impl IntoView {
             <div class="sheet-run">
                 <SelectedSheet/>
                 <LedgerPanel/>
+                <SitePanel/>
             </div>
             <div class="sheet-site">
                 <CodePanel/>

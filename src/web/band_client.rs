@@ -1,6 +1,6 @@
 //! The page's side of the worker: one request under way, and the newest plan waiting.
 
-use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
+use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
 use leptos::prelude::*;
@@ -18,6 +18,8 @@ pub(super) struct Banded {
     pub bands: Option<Bands>,
     /// What takes longer than they do; none while it is worked out.
     pub detail: Option<BandDetail>,
+    /// What the newest visit comes to; none while it is worked out, or without a visit.
+    pub site: Option<Arc<SiteAnswer>>,
 }
 
 struct Client {
@@ -98,6 +100,7 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
                     plan,
                     bands,
                     detail: None,
+                    site: None,
                 }));
             }
         }
@@ -108,7 +111,14 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
                 }
             });
         }
-        Answer::Detail(_) => {}
+        Answer::Site(site) if client.answered == Some(reply.id) => {
+            answer.update(|banded| {
+                if let Some(banded) = banded {
+                    banded.site = Some(Arc::from(site));
+                }
+            });
+        }
+        Answer::Detail(_) | Answer::Site(_) => {}
     }
     client.send_next();
 }

@@ -1,11 +1,12 @@
 //! What the page and its worker say to one another.
 
+use crate::diagnosis::{CleanReading, Diagnosis};
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
 use serde::{Deserialize, Serialize};
 
 /// The version of the messages; a reply of another is dropped.
-pub(super) const PROTOCOL: u32 = 2;
+pub(super) const PROTOCOL: u32 = 3;
 
 /// A plan whose bands are wanted.
 #[derive(Serialize, Deserialize)]
@@ -25,6 +26,17 @@ pub(super) enum Answer {
     Bands(Option<Bands>),
     /// What takes longer than they do.
     Detail(Option<BandDetail>),
+    /// What the newest visit's readings mean; only where there is a visit.
+    Site(Box<SiteAnswer>),
+}
+
+/// What the newest visit comes to.
+#[derive(Clone, PartialEq, Serialize, Deserialize)]
+pub(super) struct SiteAnswer {
+    /// The odds and the next test; none where the run cannot be diagnosed.
+    pub diagnosis: Option<Diagnosis>,
+    /// What a clean run would read, one an entry; none for what is no reading.
+    pub clean: Vec<Option<CleanReading>>,
 }
 
 /// An answer about a plan.

@@ -1,6 +1,8 @@
 //! The worker's side: plans in, bands out.
 
-use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
+use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use crate::diagnosis::{clean_readings, diagnose};
+use crate::plan::{Entry, Plan, Reading};
 use crate::system::{CompiledRun, band_detail, bands};
 use gloo_timers::callback::Timeout;
 use std::cell::RefCell;
@@ -13,7 +15,7 @@ pub fn start_worker() {
     let scope: DedicatedWorkerGlobalScope = js_sys::global().unchecked_into();
     let answer = {
         let scope = scope.clone();
-        let detailing = RefCell::new(None);
+        let waiting = RefCell::new((None, None));
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
                 return;
@@ -28,23 +30,52 @@ pub fn start_worker() {
                 id: request.id,
                 answer,
             };
-            let later = found.map(|_| {
+            post(&scope, &reply(Answer::Bands(found)));
+            // A plan that came meanwhile goes first, and this one's answers are not wanted any more.
+            let later = |answer: Box<dyn FnOnce() -> Answer>| {
                 let reply = reply(Answer::Detail(None));
                 let scope = scope.clone();
-                // A plan that came meanwhile goes first, and this one's answer is not wanted any more.
                 Timeout::new(0, move || {
-                    let answer = Answer::Detail(band_detail(&run));
+                    let answer = answer();
                     post(&scope, &Reply { answer, ..reply });
                 })
+            };
+            let detail = found.map(|_| later(Box::new(move || Answer::Detail(band_detail(&run)))));
+            let site = (!request.plan.visits.is_empty()).then(|| {
+                let plan = request.plan.clone();
+                later(Box::new(move || Answer::Site(Box::new(site(&plan)))))
             });
-            detailing.replace(later);
-            post(&scope, &reply(Answer::Bands(found)));
+            waiting.replace((detail, site));
         }
     };
     let listener = Closure::<dyn FnMut(MessageEvent)>::new(answer);
     scope.set_onmessage(Some(listener.as_ref().unchecked_ref()));
     // The worker listens for as long as it lives.
     listener.forget();
+}
+
+/// What the newest visit comes to.
+fn site(plan: &Plan) -> SiteAnswer {
+    let Some(visit) = plan.visits.last() else {
+        return SiteAnswer {
+            diagnosis: None,
+            clean: Vec::new(),
+        };
+    };
+    let reading = |entry: &Entry| match entry {
+        Entry::Reading(reading) => Some(reading.clone()),
+        _ => None,
+    };
+    let readings: Vec<Option<Reading>> = visit.entries.iter().map(reading).collect();
+    let read: Vec<&Reading> = readings.iter().flatten().collect();
+    let mut clean = clean_readings(plan, &read).into_iter();
+    SiteAnswer {
+        clean: readings
+            .iter()
+            .map(|reading| reading.as_ref().and_then(|_| clean.next().flatten()))
+            .collect(),
+        diagnosis: diagnose(plan, visit),
+    }
 }
 
 fn post(scope: &DedicatedWorkerGlobalScope, reply: &Reply) {

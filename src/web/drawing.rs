@@ -7,6 +7,7 @@ use super::mark_list::MarkList;
 use super::mark_view::Layer;
 use super::pointer::{Pointer, PressedLength};
 use super::scale_bar_view::ScaleBar;
+use super::site_marks::SuspectMarks;
 use super::store::{Store, label_text};
 use super::tool_bar::ToolBar;
 use crate::editor::Action;
@@ -58,9 +59,11 @@ pub(super) fn Drawing() -> impl IntoView {
             >
                 <g transform=transform>
                     <Marks ground=true/>
+                    <SuspectMarks ground=true/>
                 </g>
                 <g>
                     <Marks ground=false/>
+                    <SuspectMarks ground=false/>
                 </g>
                 <g transform=transform>
                     <DraftMarks ground=true/>
@@ -191,6 +194,8 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Extension => "mark extension",
         Role::Label => "mark label",
         Role::Rank => "mark rank",
+        Role::Suspect => "mark suspect",
+        Role::SuspectLetter => "mark suspect-letter",
         Role::Corner(_) => "mark corner",
         Role::NewBend { .. } => "mark new-bend",
     }

@@ -1,6 +1,7 @@
 //! The pressure line under the drawing, linked with drawing and ledger.
 
 use super::mark_view::is_lit;
+use super::site_points::{ReadingPoints, read_points};
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
@@ -20,37 +21,51 @@ const FOOT: f64 = 34.0;
 /// A fitting without length is given this width where the pointer looks for it.
 const LEAST_HIT: f64 = 8.0;
 
+/// A static pressure that was read: how far along, what was read and what the clean run reads, Pa.
+#[derive(Clone, PartialEq)]
+pub(super) struct PlotPoint {
+    pub metres: f64,
+    pub read: f64,
+    pub clean: Option<f64>,
+}
+
 /// From length and pressure to the plot.
 #[derive(Clone, PartialEq)]
-struct Plot {
+pub(super) struct Plot {
     line: Vec<PressurePoint>,
+    pub readings: Vec<PlotPoint>,
     longest: f64,
     lowest: f64,
     highest: f64,
 }
 
 impl Plot {
-    fn of(line: Vec<PressurePoint>) -> Self {
+    fn of(line: Vec<PressurePoint>, readings: Vec<PlotPoint>) -> Self {
         let pressures = line
             .iter()
             .flat_map(|at| [at.total.pascals(), at.r#static.pascals()]);
+        let read = readings
+            .iter()
+            .flat_map(|at| core::iter::once(at.read).chain(at.clean));
+        let pressures = pressures.chain(read);
         let (lowest, highest) = pressures.fold((0.0_f64, 1.0_f64), |(low, high), pressure| {
             (low.min(pressure), high.max(pressure))
         });
         let longest = line.last().map_or(1.0, |at| at.distance.metres().max(0.1));
         Self {
             line,
+            readings,
             longest,
             lowest,
             highest,
         }
     }
 
-    fn x(&self, metres: f64) -> f64 {
+    pub fn x(&self, metres: f64) -> f64 {
         LEFT + (WIDTH - LEFT - RIGHT) * metres / self.longest
     }
 
-    fn y(&self, pascals: f64) -> f64 {
+    pub fn y(&self, pascals: f64) -> f64 {
         let share = (pascals - self.lowest) / (self.highest - self.lowest);
         HEIGHT - FOOT - (HEIGHT - FOOT - TOP) * share
     }
@@ -92,8 +107,16 @@ pub(super) fn PressurePanel() -> impl IntoView {
         store.results.with(|results| {
             let working = results.assessment.working.as_ref();
             working.map_or_else(
-                || before.cloned().unwrap_or_else(|| Plot::of(Vec::new())),
-                |(point, ledger)| Plot::of(pressure_line(point, ledger)),
+                || {
+                    before
+                        .cloned()
+                        .unwrap_or_else(|| Plot::of(Vec::new(), Vec::new()))
+                },
+                |(point, ledger)| {
+                    let line = pressure_line(point, ledger);
+                    let readings = read_points(store, &line);
+                    Plot::of(line, readings)
+                },
             )
         })
     });
@@ -154,6 +177,7 @@ fn PlotView(plot: Memo<Plot>) -> impl IntoView {
             <path class="plot-axis grid" d=move || format!("M{LEFT} {}H{}", top(), WIDTH - RIGHT)/>
             <path class="plot-line total" d=move || plot.with(|plot| plot.path(|at| at.total))/>
             <path class="plot-line static" d=move || plot.with(|plot| plot.path(|at| at.r#static))/>
+            <ReadingPoints plot/>
             <text class="plot-name end" x=total_x y=total_y>{label_text(Label::PressureLineTotal)}</text>
             <text class="plot-name end static" x=static_x y=static_y>{label_text(Label::PressureLineStatic)}</text>
             <text class="plot-mark end" x=LEFT - 5.0 y=move || top() + 4.0>{move || pressure(of_plot(|plot| plot.highest))}</text>

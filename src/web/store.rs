@@ -1,6 +1,7 @@
 //! The page's one store: the editor's state, what is worked out from it, and the way to act.
 
 use super::band_client::{self, Banded};
+use super::band_protocol::SiteAnswer;
 use super::keep::{Keeper, Opening};
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
@@ -195,6 +196,16 @@ impl Store {
                 .as_ref()
                 .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
             look(banded.bands.as_ref()?, banded.detail.as_ref())
+        })
+    }
+
+    /// What the newest visit comes to, where that belongs to the plan as it is now.
+    pub fn site(self) -> Option<Arc<SiteAnswer>> {
+        let plan = self.plan.get();
+        self.banded.with(|banded| {
+            let banded = banded.as_ref()?;
+            let is_now = Arc::ptr_eq(&banded.plan, &plan.0);
+            banded.site.clone().filter(|_| is_now)
         })
     }
 

@@ -2,11 +2,12 @@
 
 use crate::editor_room::at_the_room;
 use crate::random_plan::{elbow, with_blower, with_stated_airflow};
-use elbowroom::editor::{Action, State};
+use elbowroom::editor::{Action, State, VisitChange};
 use elbowroom::plan::{
-    self, AlongRun, BendMethod, CodeChoice, ConcealedElbows, Duct, Elbow, ElbowKind, ElementId,
-    Estimate, Exhaust, Flow, Input, Insulation, LegState, MakerLimits, Metal, NodeId, Override,
-    Part, Phase, Plan, Point, RuleTopic, Site, Termination, TerminationKind,
+    self, Against, AlongRun, BendMethod, CodeChoice, ConcealedElbows, Conditions, Done, Duct,
+    Elbow, ElbowKind, ElementId, Entry, Estimate, Exhaust, Flow, Found, Input, Insulation,
+    LegState, Look, MakerLimits, Measured, Mended, Metal, NodeId, Override, Part, Phase, Plan,
+    Point, Preparation, Reading, RuleTopic, Site, Termination, TerminationKind,
 };
 use elbowroom::rules::RULE_SETS;
 use elbowroom::units::{Airflow, Length, Pressure, Temperature, UnitSystem};
@@ -390,6 +391,47 @@ fn code_choice() -> impl Strategy<Value = CodeChoice> {
     )
 }
 
+/// Something done on site, sensible or not.
+fn on_site() -> impl Strategy<Value = Action> {
+    let reading = (number(-100.0..600.0), any::<bool>()).prop_map(|(pascals, heat)| {
+        VisitChange::Add(Entry::Reading(Reading {
+            at: plan::Spot::Outlet,
+            measured: Measured::StaticPressure {
+                pressure: Pressure::from_pascals(pascals),
+                against: Against::Room,
+                resolution: Pressure::from_pascals(1.0),
+                tolerance: Pressure::from_pascals(2.0),
+            },
+            conditions: Conditions {
+                heat,
+                ..Conditions::PLAIN
+            },
+        }))
+    });
+    let look = element().prop_map(|at| {
+        VisitChange::Add(Entry::Look(Look {
+            at,
+            found: Found::Clear,
+        }))
+    });
+    let change = prop_oneof![
+        1 => Just(VisitChange::Begin),
+        2 => any::<bool>().prop_map(|is_done| VisitChange::Prepare {
+            what: Preparation::GaugeZeroed,
+            is_done,
+        }),
+        1 => any::<bool>().prop_map(VisitChange::AlwaysHeats),
+        1 => Just(VisitChange::Note("<b>\u{0}".to_owned())),
+        1 => Just(VisitChange::Date("March".to_owned())),
+        4 => reading,
+        2 => look,
+        1 => Just(VisitChange::Add(Entry::Done(Done { what: Mended::WholeRun }))),
+        2 => (0..3_usize).prop_map(VisitChange::Remove),
+        1 => value().prop_map(|set| VisitChange::FitBlower(set.into_iter().collect())),
+    ];
+    change.prop_map(|change| Action::ChangeVisit(Box::new(change)))
+}
+
 /// Any change of the plan in one step, undo and redo apart.
 pub fn edit() -> impl Strategy<Value = Step> {
     let bend = (node(), prop::option::of(point()));
@@ -423,6 +465,7 @@ pub fn edit() -> impl Strategy<Value = Step> {
         2 => surroundings(),
         1 => code.prop_map(Action::SetCode),
         1 => opened(),
+        2 => on_site(),
     ]
     .prop_map(Step::Plain)
 }
@@ -440,7 +483,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 44;
+pub const KINDS: usize = 45;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -490,5 +533,6 @@ pub fn kind(action: &Action) -> usize {
         Action::SetCeiling(_) => 41,
         Action::DragRise { .. } => 42,
         Action::KeepThings => 43,
+        Action::ChangeVisit(_) => 44,
     }
 }

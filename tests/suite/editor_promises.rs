@@ -167,7 +167,10 @@ fn the_same_edit_again_is_no_second_step() {
         // The others move on each time.
         !matches!(
             action,
-            Action::Nudge { .. } | Action::InsertBend { .. } | Action::DeleteBend(_)
+            Action::Nudge { .. }
+                | Action::InsertBend { .. }
+                | Action::DeleteBend(_)
+                | Action::ChangeVisit(_)
         )
     };
     let edits = prop::collection::vec(edit(), 1..12);

@@ -57,6 +57,11 @@ mod schema_form;
 
 mod elevation;
 
+mod fault_cases;
+mod fault_finder;
+mod fault_world;
+mod site_readings;
+
 mod editor_actions;
 mod editor_model;
 mod editor_promises;

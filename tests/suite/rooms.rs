@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 /// Each room and the rooms that it may use, after the arrows
-/// `bin -> web -> editor -> {report, search, diagnosis} -> scene -> rules -> system -> {duct, plan}
+/// `bin -> web -> editor -> report -> {search, diagnosis} -> scene -> rules -> system -> {duct, plan}
 /// -> air -> {units, numeric, source}`. Rooms in one pair of braces know nothing of each other;
 /// `plan` knows nothing of physics, so not of `air` either.
 const ALLOWED: [(&str, &str); 15] = [
@@ -20,14 +20,15 @@ const ALLOWED: [(&str, &str); 15] = [
     ("system", "units numeric source air duct plan"),
     ("rules", "units numeric source air duct plan system"),
     ("scene", "units numeric source air duct plan system rules"),
+    ("search", BELOW_SEARCH),
+    ("diagnosis", BELOW_SEARCH),
     ("report", BELOW_REPORT),
-    ("search", BELOW_REPORT),
-    ("diagnosis", BELOW_REPORT),
     ("editor", BELOW_EDITOR),
     ("web", BELOW_WEB),
     ("bin", BELOW_BIN),
 ];
-const BELOW_REPORT: &str = "units numeric source air duct plan system rules scene";
+const BELOW_SEARCH: &str = "units numeric source air duct plan system rules scene";
+const BELOW_REPORT: &str = "units numeric source air duct plan system rules scene search diagnosis";
 const BELOW_EDITOR: &str =
     "units numeric source air duct plan system rules scene report search diagnosis";
 const BELOW_WEB: &str =

@@ -132,7 +132,39 @@ pub fn fullest() -> Value {
         point["metal"] = json!("aluminium");
     }
     document["run"]["termination"]["free_area"] = json!(0.75);
+    document["visits"] = json!([visit()]);
     document
+}
+
+/// A visit with every kind of entry.
+fn visit() -> Value {
+    let conditions = json!({
+        "heat": false, "lint_screen_clean": true, "drum_empty": true, "flap_held": false,
+        "door_open": false, "open_joint": "elbow-after-riser:p1"
+    });
+    let reading = |at: &str, measured: Value| json!({"reading": {"at": at, "measured": measured, "conditions": conditions.clone()}});
+    json!({
+        "id": "v1", "date": "March", "note": "as read", "always_heats": true,
+        "preparation": names_in_schema("/$defs/preparation"),
+        "entries": [
+            reading("outlet", json!({"static_pressure": {
+                "pressure_pa": 120.5, "against": "room", "resolution_pa": 0.5, "tolerance_pa": 2.5
+            }})),
+            reading("hood", json!({"velocity": {
+                "points_m_per_s": [5.5, 6.5], "pattern": "traverse",
+                "resolution_m_per_s": 0.5, "tolerance_m_per_s": 0.25
+            }})),
+            reading("leg:@outlet", json!({"velocity_pressure": {
+                "points_pa": [25.5], "pattern": "centre_line",
+                "resolution_pa": 0.5, "tolerance_pa": 2.5
+            }})),
+            reading("outlet", json!({"temperature": {
+                "temperature_degc": 45.5, "resolution_k": 0.5, "tolerance_k": 1.5
+            }})),
+            {"look": {"at": "elbow:p1", "found": "blocked"}},
+            {"done": {"what": "elbow:p1"}},
+        ]
+    })
 }
 
 /// The fullest plan, and it again with each value of what can be only one thing at a time.
@@ -153,6 +185,18 @@ pub fn full_documents() -> Vec<Value> {
         (
             "/obstacles/0/kind/framing/members",
             "/$defs/obstacle_kind/oneOf/4/properties/framing/properties/members",
+        ),
+        (
+            "/visits/0/entries/4/look/found",
+            "/$defs/look/properties/found",
+        ),
+        (
+            "/visits/0/entries/0/reading/measured/static_pressure/against",
+            "/$defs/against",
+        ),
+        (
+            "/visits/0/entries/1/reading/measured/velocity/pattern",
+            "/$defs/pattern",
         ),
         (
             "/run/termination/kind",

@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 const LARGEST: usize = 4 << 20;
 
 /// Which field each number of the fullest plan is of; `*` stands for a place in a list.
-const FIELDS: [(&str, Field); 60] = [
+const FIELDS: [(&str, Field); 70] = [
     ("/site/altitude_m", Field::ALTITUDE),
     ("/site/outdoor_temperature_degc", Field::OUTDOOR_TEMPERATURE),
     ("/site/outdoor_relative_humidity", Field::HUMIDITY),
@@ -88,6 +88,16 @@ const FIELDS: [(&str, Field); 60] = [
     ("*/centre_line_radius_m", Field::RADIUS),
     ("*/rise_m", Field::RISE),
     ("*/flat_rectangular/*", Field::RECTANGULAR_SIDE),
+    ("*/static_pressure/pressure_pa", Field::READ_PRESSURE),
+    ("*/velocity/points_m_per_s/*", Field::READ_VELOCITY),
+    ("*/velocity_pressure/points_pa/*", Field::READ_PRESSURE),
+    ("*/temperature/temperature_degc", Field::READ_TEMPERATURE),
+    ("*/resolution_pa", Field::READ_ERROR),
+    ("*/tolerance_pa", Field::READ_ERROR),
+    ("*/resolution_m_per_s", Field::READ_ERROR),
+    ("*/tolerance_m_per_s", Field::READ_ERROR),
+    ("*/resolution_k", Field::READ_ERROR),
+    ("*/tolerance_k", Field::READ_ERROR),
 ];
 
 /// Whether `pattern` is of the number at `pointer`.
@@ -261,6 +271,7 @@ fn each_list_has_the_readers_length() {
             0,
             10_000,
         ),
+        ("/visits", json!({"entries": []}), 0, 200),
         (
             "/run/points",
             json!({"x_m": 0, "y_m": 0, "duct": "rigid", "elbow": elbow}),
@@ -296,5 +307,5 @@ fn each_list_has_the_readers_length() {
             tally.equal(label, &judged(&document, pointer, items), &Ok(right));
         }
     }
-    tally.finish(4 * 6);
+    tally.finish(4 * 7);
 }

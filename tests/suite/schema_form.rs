@@ -6,11 +6,12 @@
 use crate::schema::{SCHEMA, VALIDATOR, full_documents, names_in_schema, without_field};
 use crate::tally::Tally;
 use elbowroom::plan::{
-    AlongRun, Axis, BendMethod, CodeChoice, ConcealedElbows, Dryer, Duct, Elbow, ElbowKind, Energy,
-    Estimate, Exhaust, Fitting, Flow, Input, Insulation, Level, MakerLimits, Metal, Obstacle,
-    ObstacleKind, Opening, OpeningKind, OutletSide, Override, Phase, Picture, PictureCoding, Plan,
-    Riser, RuleSetId, RuleTopic, Run, RunPoint, Site, Termination, TerminationKind, Wall, Zone,
-    ZoneKind, read,
+    Against, AlongRun, Axis, BendMethod, CodeChoice, ConcealedElbows, Conditions, Done, Dryer,
+    Duct, Elbow, ElbowKind, Energy, Entry, Estimate, Exhaust, Fitting, Flow, Found, Input,
+    Insulation, Level, Look, MakerLimits, Measured, Metal, Obstacle, ObstacleKind, Opening,
+    OpeningKind, OutletSide, Override, Pattern, Phase, Picture, PictureCoding, Plan, Preparation,
+    Reading, Riser, RuleSetId, RuleTopic, Run, RunPoint, Site, Termination, TerminationKind, Visit,
+    Wall, Zone, ZoneKind, read,
 };
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -168,6 +169,29 @@ fn the_schema_has_the_readers_names() {
     equal!(Estimate, field(), "/$defs/estimate");
     equal!(ConcealedElbows, field(), "/$defs/concealed_elbows");
     equal!(Termination, field(), "/$defs/termination");
+    equal!(Visit, field(), "/$defs/visit");
+    equal!(Preparation, json!("?"), "/$defs/preparation");
+    equal!(Entry, json!("?"), "/$defs/entry");
+    equal!(Reading, field(), "/$defs/reading");
+    equal!(Conditions, field(), "/$defs/conditions");
+    equal!(Measured, json!("?"), "/$defs/measured");
+    for (index, kind) in [
+        "static_pressure",
+        "velocity",
+        "velocity_pressure",
+        "temperature",
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let pointer = format!("/$defs/measured/oneOf/{index}/properties/{kind}");
+        equal!(Measured, json!({kind: {"?": 0}}), pointer.as_str());
+    }
+    equal!(Against, json!("?"), "/$defs/against");
+    equal!(Pattern, json!("?"), "/$defs/pattern");
+    equal!(Look, field(), "/$defs/look");
+    equal!(Found, json!("?"), "/$defs/look/properties/found");
+    equal!(Done, field(), "/$defs/done");
     equal!(Flow, json!({"kind": "?"}), "/$defs/flow");
     equal!(Duct, json!("?"), "/$defs/duct");
     for duct in ["semi_rigid", "foil"] {

@@ -12,6 +12,8 @@ use crate::plan::ValueError;
 pub enum Label {
     /// One of heat and moisture.
     Heat(HeatLabel),
+    GaugeResolution,
+    GaugeTolerance,
     ProgramName,
     Tagline,
     ExampleTitle,
@@ -301,6 +303,14 @@ pub enum ActionName {
     SetBendMethod,
     SetAir,
     SetCode,
+    BeginVisit,
+    PrepareVisit,
+    NoteVisit,
+    AddReading,
+    AddLook,
+    AddRepair,
+    RemoveEntry,
+    FitBlower,
     OpenPlan,
 }
 

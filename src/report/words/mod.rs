@@ -5,10 +5,12 @@ mod code_label;
 mod en;
 mod heat_label;
 mod label;
+mod site_label;
 
 pub use code_label::CodeLabel;
 pub use heat_label::HeatLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
+pub use site_label::{Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
 use crate::report::{ElementFigures, Figures, Totals};
@@ -68,6 +70,8 @@ pub enum Message<'a> {
     Label(Label),
     /// A fixed text of the code check.
     CodeLabel(CodeLabel),
+    /// Something about readings on site.
+    Site(SiteMessage<'a>),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.

@@ -262,6 +262,11 @@ pub(super) const fn subject(subject: Subject) -> &'static str {
         Subject::Blower => "Blower",
         Subject::Framing => "Studs and joists",
         Subject::Ceiling => "Ceiling",
+        Subject::VelocityPoints => "Points of a traverse",
+        Subject::CentreLine => "Centre line against mean velocity",
+        Subject::Instruments => "Gauges, vanes and thermometers",
+        Subject::FaultOdds => "Odds of each fault",
+        Subject::TestEffort => "Effort of each test on site",
         Subject::EachElement => "Worked out for each element",
         Subject::User => "Set in the plan",
     }

@@ -7,6 +7,8 @@ use crate::report::words::{ActionName, Caution, Label};
 pub(super) fn label(key: Label) -> &'static str {
     match key {
         Label::Heat(key) => heat_label(key),
+        Label::GaugeResolution => "Last digit of the gauge",
+        Label::GaugeTolerance => "It may be off by",
         Label::ProgramName => "Elbowroom",
         Label::Tagline => "What a dryer's exhaust run costs, bend by bend",
         Label::ExampleTitle => "Example: laundry with a chimney breast",
@@ -368,6 +370,14 @@ pub(super) fn action_name(name: ActionName) -> &'static str {
         ActionName::SetOverride => "set own value",
         ActionName::SetAir => "change air or site",
         ActionName::SetCode => "change code reading",
+        ActionName::BeginVisit => "begin visit",
+        ActionName::PrepareVisit => "prepare visit",
+        ActionName::NoteVisit => "note",
+        ActionName::AddReading => "add reading",
+        ActionName::AddLook => "add look",
+        ActionName::AddRepair => "add repair",
+        ActionName::RemoveEntry => "remove entry",
+        ActionName::FitBlower => "blower from readings",
         ActionName::OpenPlan => "open plan",
     }
 }

@@ -10,6 +10,8 @@ mod heat_label;
 mod input_words;
 mod room;
 mod rule;
+mod site;
+mod site_label;
 mod trouble;
 
 use super::{Label, Message};
@@ -25,6 +27,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
+        Message::Site(message) => site::site(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),
@@ -217,6 +220,7 @@ fn drawing(units: UnitSystem, text: &Text) -> String {
         Text::Rise(rise) => format!("up {}", units.length(*rise)),
         Text::Height(height) => units.length(*height).to_string(),
         Text::Rank(rank) => rank.to_string(),
+        Text::Suspect(rank) => ["A", "B", "C"].get(*rank).unwrap_or(&"").to_string(),
         Text::Dryer => "Dryer".to_owned(),
         Text::Name(name) => name.clone(),
         Text::Obstacle(kind) => room::obstacle(*kind).to_owned(),

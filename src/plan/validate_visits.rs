@@ -1,0 +1,125 @@
+//! Checks the values of a plan's visits.
+
+use super::validate::Check;
+use super::{ElementId, Entry, Field, Measured, Mended, Plan, Spot, ValueError};
+
+impl Check {
+    pub(super) fn visits(&mut self, plan: &Plan) {
+        self.count("visits", plan.visits.len(), Field::VISITS);
+        self.ids("visits", plan.visits.iter().map(|visit| &*visit.id));
+        for (index, visit) in plan.visits.iter().enumerate() {
+            let path = format!("visits[{index}].entries");
+            self.count(&path, visit.entries.len(), Field::VISITS);
+            for (index, entry) in visit.entries.iter().enumerate() {
+                let path = format!("{path}[{index}]");
+                match entry {
+                    Entry::Reading(reading) => {
+                        let path = format!("{path}.reading");
+                        self.spot(&format!("{path}.at"), Some(&reading.at));
+                        let open = reading.conditions.open_joint.as_ref();
+                        self.spot(&format!("{path}.conditions.open_joint"), open);
+                        self.measured(&format!("{path}.measured"), &reading.measured);
+                    }
+                    Entry::Look(look) => self.element(&format!("{path}.look.at"), &look.at),
+                    Entry::Done(done) => {
+                        if let Mended::Element(element) = &done.what {
+                            self.element(&format!("{path}.done.what"), element);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    fn spot(&mut self, path: &str, spot: Option<&Spot>) {
+        if let Some(Spot::Before(element)) = spot {
+            self.element(path, element);
+        }
+    }
+
+    /// A place may be gone from the run, but its name must be one that a file can hold.
+    fn element(&mut self, path: &str, element: &ElementId) {
+        if ElementId::from_key(&element.to_string()).as_ref() != Some(element) {
+            self.fail(ValueError::BadId {
+                path: path.to_owned(),
+            });
+        }
+    }
+
+    fn measured(&mut self, path: &str, measured: &Measured) {
+        match measured {
+            Measured::StaticPressure {
+                pressure,
+                resolution,
+                tolerance,
+                ..
+            } => {
+                let path = format!("{path}.static_pressure");
+                let pressure = pressure.pascals();
+                self.value(
+                    &format!("{path}.pressure_pa"),
+                    pressure,
+                    Field::READ_PRESSURE,
+                );
+                self.errors(&path, "pa", resolution.pascals(), tolerance.pascals());
+            }
+            Measured::Velocity {
+                points,
+                resolution,
+                tolerance,
+                ..
+            } => {
+                let path = format!("{path}.velocity");
+                let values = points.iter().map(|point| point.metres_per_second());
+                let list = format!("{path}.points_m_per_s");
+                self.points(&list, values.collect(), Field::READ_VELOCITY);
+                let (resolution, tolerance) = (
+                    resolution.metres_per_second(),
+                    tolerance.metres_per_second(),
+                );
+                self.errors(&path, "m_per_s", resolution, tolerance);
+            }
+            Measured::VelocityPressure {
+                points,
+                resolution,
+                tolerance,
+                ..
+            } => {
+                let path = format!("{path}.velocity_pressure");
+                let values = points.iter().map(|point| point.pascals());
+                let list = format!("{path}.points_pa");
+                self.points(&list, values.collect(), Field::READ_PRESSURE);
+                self.errors(&path, "pa", resolution.pascals(), tolerance.pascals());
+            }
+            Measured::Temperature {
+                temperature,
+                resolution,
+                tolerance,
+            } => {
+                let path = format!("{path}.temperature");
+                let temperature = temperature.celsius();
+                self.value(
+                    &format!("{path}.temperature_degc"),
+                    temperature,
+                    Field::READ_TEMPERATURE,
+                );
+                self.errors(&path, "k", resolution.kelvins(), tolerance.kelvins());
+            }
+        }
+    }
+
+    fn points(&mut self, path: &str, points: Vec<f64>, field: Field) {
+        self.count(path, points.len(), Field::READ_POINTS);
+        for (index, point) in points.into_iter().enumerate() {
+            self.value(&format!("{path}[{index}]"), point, field);
+        }
+    }
+
+    fn errors(&mut self, path: &str, unit: &str, resolution: f64, tolerance: f64) {
+        let mut check = |name: &str, value: f64| {
+            self.value(&format!("{path}.{name}_{unit}"), value, Field::READ_ERROR);
+        };
+        check("resolution", resolution);
+        check("tolerance", tolerance);
+    }
+}
