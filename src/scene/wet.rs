@@ -5,7 +5,7 @@ use crate::plan::Point;
 use crate::units::Length;
 
 /// From stroke to stroke, and how far a stroke's ends lie apart along the duct, in duct widths.
-const SPACING: f64 = 0.45;
+const SPACING: f64 = 0.6;
 const SLANT: f64 = 0.35;
 /// Half of a stroke across the duct, in duct widths.
 const HALF_ACROSS: f64 = 0.5;

@@ -227,9 +227,11 @@ fn decayed(passed: f64, over: f64, start: f64, per_watt: f64) -> f64 {
     /// Of the computation.
     const NEAR: f64 = 0.5;
     if over.abs() < NEAR {
-        return passed * per_watt;
+        return (passed * per_watt).clamp(-NEAR, NEAR);
     }
-    let reach = passed / over * per_watt;
+    // A wet wall may be warmer than hardly moving air, and warms it: by no more than to twice the
+    // difference in a cell, or the next cell would begin beyond all bounds.
+    let reach = (passed / over * per_watt).max(-core::f64::consts::LN_2);
     start * -(-reach).exp_m1()
 }
 
