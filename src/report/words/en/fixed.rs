@@ -1,7 +1,7 @@
 //! Fixed texts.
 
 use super::heat_label::heat_label;
-use crate::report::words::{ActionName, Caution, Label};
+use crate::report::words::{Caution, Label};
 
 #[allow(clippy::too_many_lines, reason = "one line a key")]
 pub(super) fn label(key: Label) -> &'static str {
@@ -343,42 +343,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::KeyPress => "Press a button, tick a box",
         Label::KeyTake => "Take what was typed in a field; press a button",
         Label::KeyClose => "Close these keys, or on a narrow page what is selected",
-    }
-}
-
-pub(super) fn action_name(name: ActionName) -> &'static str {
-    match name {
-        ActionName::MoveCorner => "move corner",
-        ActionName::MoveTermination => "move termination",
-        ActionName::InsertBend => "make bend",
-        ActionName::DeleteBend => "remove bend",
-        ActionName::DrawLeg => "draw leg",
-        ActionName::AddThing => "draw",
-        ActionName::MoveThings => "move",
-        ActionName::RemoveThings => "remove",
-        ActionName::CopyThings => "copy",
-        ActionName::TurnThings => "quarter turn",
-        ActionName::MirrorThings => "mirror",
-        ActionName::SetThing => "change",
-        ActionName::SetPicture => "picture",
-        ActionName::SetLegLength => "set leg length",
-        ActionName::SetRise => "set rise",
-        ActionName::SetElbow => "change elbow",
-        ActionName::SetLeg => "change duct",
-        ActionName::SetTermination => "change termination",
-        ActionName::SetBendMethod => "change bend method",
-        ActionName::SetOverride => "set own value",
-        ActionName::SetAir => "change air or site",
-        ActionName::SetCode => "change code reading",
-        ActionName::BeginVisit => "begin visit",
-        ActionName::PrepareVisit => "prepare visit",
-        ActionName::NoteVisit => "note",
-        ActionName::AddReading => "add reading",
-        ActionName::AddLook => "add look",
-        ActionName::AddRepair => "add repair",
-        ActionName::RemoveEntry => "remove entry",
-        ActionName::FitBlower => "blower from readings",
-        ActionName::OpenPlan => "open plan",
     }
 }
 

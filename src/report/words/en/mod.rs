@@ -1,5 +1,6 @@
 //! American English.
 
+mod action_name;
 mod code;
 mod code_label;
 mod deciding;
@@ -20,7 +21,8 @@ use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Airflow, Length, UnitSystem};
-use fixed::{action_name, caution, label};
+use action_name::action_name;
+use fixed::{caution, label};
 use trouble::{file, length_text, refusal};
 
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
