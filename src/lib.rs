@@ -22,6 +22,8 @@ pub mod scene;
 
 pub mod report;
 
+pub mod search;
+
 pub mod editor;
 
 #[cfg(feature = "web")]

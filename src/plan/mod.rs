@@ -20,7 +20,7 @@ mod uncertain;
 mod validate;
 
 pub use bounds::Bounds;
-pub use clearance::{Clash, ClashWith, clashes};
+pub use clearance::{ALONG, Clash, ClashWith, HALF_MEMBER, clashes, level_at};
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use document::{BendMethod, Dryer, Energy, Exhaust, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};
