@@ -86,8 +86,6 @@ pub(super) struct LabelSearch {
     queue: BinaryHeap<Reverse<(u64, u32)>>,
     /// Whether the step from a crossing to the right or down has room: nought for not known yet.
     steps: Vec<u8>,
-    /// A state's own heading is the outlet's while no bend has been made.
-    outlet: (Point, f64),
     ends: BTreeMap<(End, usize), Vec<(Cost, u32, Corner)>>,
     /// What stood in the way, and how often.
     in_the_way: BTreeMap<usize, usize>,
@@ -123,7 +121,6 @@ impl LabelSearch {
             first: vec![NONE; states],
             queue: BinaryHeap::new(),
             steps: vec![0; states / 2],
-            outlet: (outlet, height),
             ends: BTreeMap::new(),
             in_the_way: BTreeMap::new(),
             tracks,
