@@ -129,7 +129,7 @@ impl Drawing<'_> {
 }
 
 /// The outline of a piece from above; none where nothing shows.
-fn outline(piece: &Piece, path: &RunPath, diameter: Length) -> Option<Outline> {
+pub(super) fn outline(piece: &Piece, path: &RunPath, diameter: Length) -> Option<Outline> {
     match &piece.kind {
         PieceKind::Straight {
             length,

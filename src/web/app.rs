@@ -12,6 +12,7 @@ use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
+use super::reroute_panel::ReroutePanel;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::sources_panel::SourcesPanel;
@@ -61,6 +62,7 @@ fn App(opening: Opening) -> impl IntoView {
                 <LedgerPanel/>
             </div>
             <div class="sheet-site">
+                <ReroutePanel/>
                 <CodePanel/>
                 <AirPanel/>
                 <Remarks/>

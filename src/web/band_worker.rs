@@ -1,6 +1,7 @@
 //! The worker's side: plans in, bands out.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request};
+use super::search_worker::SearchWorker;
 use crate::system::{CompiledRun, band_detail, bands};
 use gloo_timers::callback::Timeout;
 use std::cell::RefCell;
@@ -14,8 +15,10 @@ pub fn start_worker() {
     let answer = {
         let scope = scope.clone();
         let detailing = RefCell::new(None);
+        let searching = SearchWorker::new(&scope);
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
+                searching.hear(event.data());
                 return;
             };
             if request.protocol != PROTOCOL {

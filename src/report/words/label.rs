@@ -293,6 +293,7 @@ pub enum ActionName {
     SetAir,
     SetCode,
     OpenPlan,
+    TakeReroute,
 }
 
 /// Why an action was not taken; nothing was changed.

@@ -4,9 +4,11 @@
 mod code_label;
 mod en;
 mod label;
+mod reroute;
 
 pub use code_label::CodeLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
+pub use reroute::RerouteText;
 
 use crate::plan::{BendMethod, FileError, Flow, Input, RuleSetId, RuleTopic, Thing};
 use crate::report::{ElementFigures, Totals};
@@ -80,6 +82,8 @@ pub enum Message<'a> {
         /// The limit; none where it was not typed.
         limit: Option<Length>,
     },
+    /// What is said of suggested runs.
+    Reroute(&'a RerouteText),
     /// A rule set by its name.
     RuleSet(RuleSetId),
     /// How an element's loss comes about, with the numbers put in.

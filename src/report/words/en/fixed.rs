@@ -335,6 +335,7 @@ pub(super) fn label(key: Label) -> &'static str {
 pub(super) fn action_name(name: ActionName) -> &'static str {
     match name {
         ActionName::MoveCorner => "move corner",
+        ActionName::TakeReroute => "take reroute",
         ActionName::MoveTermination => "move termination",
         ActionName::InsertBend => "make bend",
         ActionName::DeleteBend => "remove bend",

@@ -6,6 +6,7 @@ mod deciding;
 mod derivation;
 mod fixed;
 mod input_words;
+mod reroute;
 mod room;
 mod rule;
 mod trouble;
@@ -39,6 +40,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Doubt(doubt) => code::doubt(doubt).to_owned(),
         Message::DeductionNote(note) => code::deduction_note(note).to_owned(),
         Message::CodeLength { length, limit } => code::code_length(units, length, limit),
+        Message::Reroute(text) => reroute::reroute(units, text),
         Message::RuleSet(set) => code::rule_set(set).to_owned(),
         Message::RuleTopic(topic) => rule::topic(topic).to_owned(),
         Message::RuleAsks(finding) => rule::asks(units, finding),
