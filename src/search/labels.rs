@@ -13,6 +13,8 @@ use std::collections::{BTreeMap, BinaryHeap};
 
 /// The least that counts as longer, m.
 const ROUNDING: f64 = 1e-9;
+/// A search that has made so many partial routes stops there and says so: a browser's memory is finite.
+const MOST_LABELS: usize = 2_000_000;
 const NONE: u32 = u32::MAX;
 /// Clockwise: up, right, down and left on the sheet.
 const HEADINGS: [Heading; 4] = [Heading::UP, Heading::RIGHT, Heading::DOWN, Heading::LEFT];
@@ -137,6 +139,9 @@ impl LabelSearch {
 
     /// Works off at most so many labels; whether any are left.
     pub fn advance(&mut self, budget: usize) -> bool {
+        if self.is_cut_short() {
+            return false;
+        }
         for _ in 0..budget {
             let Some(Reverse((_, index))) = self.queue.pop() else {
                 return false;
@@ -146,6 +151,11 @@ impl LabelSearch {
             }
         }
         !self.queue.is_empty()
+    }
+
+    /// Whether it stopped before all was looked at: what was found need not be the best.
+    pub fn is_cut_short(&self) -> bool {
+        self.labels.len() >= MOST_LABELS
     }
 
     /// How many labels were made.

@@ -25,6 +25,8 @@ pub struct Progress {
     pub of: usize,
     /// How many partial routes were looked at.
     pub looked_at: usize,
+    /// Whether any stage stopped before all was looked at, so that a better route may be left.
+    pub is_cut_short: bool,
 }
 
 /// Why there is no new route.
@@ -98,6 +100,7 @@ impl Search {
                 done: 0,
                 of: stages.len(),
                 looked_at: 0,
+                is_cut_short: false,
             },
             present: None,
             candidates: Vec::new(),
@@ -189,6 +192,7 @@ impl Search {
             let before = search.made();
             let is_more = search.advance(budget);
             self.progress.looked_at += search.made() - before;
+            self.progress.is_cut_short |= search.is_cut_short();
             is_more
         })
     }

@@ -72,8 +72,12 @@ pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
         }
         RerouteText::Why { bends, length } => {
             let bends = match bends.1.cmp(&bends.0) {
+                core::cmp::Ordering::Less if bends.0 - bends.1 == 1 => "one bend fewer".to_owned(),
                 core::cmp::Ordering::Less => format!("{} fewer bends", bends.0 - bends.1),
                 core::cmp::Ordering::Equal => "as many bends".to_owned(),
+                core::cmp::Ordering::Greater if bends.1 - bends.0 == 1 => {
+                    "one bend more".to_owned()
+                }
                 core::cmp::Ordering::Greater => format!("{} more bends", bends.1 - bends.0),
             };
             let way = if length.1 <= length.0 {
