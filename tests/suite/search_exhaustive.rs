@@ -105,8 +105,8 @@ fn small(random: &mut Random) -> (Plan, Options) {
             },
             x_m: random.between(0.2, 4.2),
             y_m: random.between(0.2, 4.2),
-            width: Length::from_metres(random.between(0.2, 0.9)),
-            depth: Length::from_metres(random.between(0.2, 0.9)),
+            width: Length::from_metres(random.between(0.2, 0.6)),
+            depth: Length::from_metres(random.between(0.2, 0.6)),
         };
         plan.obstacles.push(obstacle);
     }
