@@ -77,6 +77,9 @@ struct Label {
     is_dropped: bool,
 }
 
+/// What reached each end at each height: its cost, its last label and where it ends.
+type Ends = BTreeMap<(End, usize), Vec<(Cost, u32, Corner)>>;
+
 /// What walks the tracks from one outlet.
 pub(super) struct LabelSearch {
     plan: Plan,
@@ -90,7 +93,7 @@ pub(super) struct LabelSearch {
     queue: BinaryHeap<Reverse<(u64, u32)>>,
     /// Whether the step from a crossing to the right or down has room: nought for not known yet.
     steps: Vec<u8>,
-    ends: BTreeMap<(End, usize), Vec<(Cost, u32, Corner)>>,
+    ends: Ends,
     /// What stood in the way, and how often.
     in_the_way: BTreeMap<usize, usize>,
 }
@@ -331,7 +334,7 @@ impl LabelSearch {
         let (least, along) = if heading == 1 || heading == 2 {
             (from, heading - 1)
         } else {
-            (to, if heading == 0 { 1 } else { 0 })
+            (to, usize::from(heading == 0))
         };
         let slot = self.state(least, 0) as usize / 2 + along;
         if self.steps[slot] == 0 {

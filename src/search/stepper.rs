@@ -219,10 +219,11 @@ impl Search {
             return;
         };
         for index in search.obstacles_in_the_way() {
-            if let Some(obstacle) = variant.plan.obstacles.get(index) {
-                if !self.blocked.by.contains(&obstacle.id) {
-                    self.blocked.by.push(obstacle.id.clone());
-                }
+            let obstacle = variant.plan.obstacles.get(index);
+            let id = obstacle.map(|obstacle| obstacle.id.clone());
+            let is_new = |id: &Arc<str>| !self.blocked.by.contains(id);
+            if let Some(id) = id.filter(is_new) {
+                self.blocked.by.push(id);
             }
         }
     }

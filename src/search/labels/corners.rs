@@ -1,5 +1,10 @@
 //! From labels back to the corners of a route.
 
+#![allow(
+    clippy::float_cmp,
+    reason = "heights are tracks, copied and never worked out"
+)]
+
 use super::{Corner, LabelSearch, NONE, ROUNDING};
 use crate::search::space::between;
 

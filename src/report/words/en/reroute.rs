@@ -4,6 +4,11 @@ use crate::plan::OutletSide;
 use crate::report::words::RerouteText;
 use crate::units::UnitSystem;
 
+#[allow(
+    clippy::too_many_lines,
+    clippy::format_push_string,
+    reason = "one exhaustive match, a line or two a message"
+)]
 pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
     match text {
         RerouteText::Heading => "Reroutes".to_owned(),
