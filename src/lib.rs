@@ -24,6 +24,8 @@ pub mod diagnosis;
 
 pub mod report;
 
+pub mod search;
+
 pub mod editor;
 
 #[cfg(feature = "web")]

@@ -3,8 +3,8 @@
 use super::{Tool, Turn, VisitChange};
 use crate::plan::{
     BendMethod, CodeChoice, Dryer, Duct, Elbow, ElementId, Exhaust, Flow, Heading, Input, LegState,
-    NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Site, Termination, ThingId, Wall,
-    Zone,
+    NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Run, Site, Termination, ThingId,
+    Wall, Zone,
 };
 use crate::units::{Length, UnitSystem};
 
@@ -166,6 +166,8 @@ pub enum Action {
     SetUnits(UnitSystem),
     /// Put another plan in place of this one.
     Open(Box<Plan>),
+    /// Put a suggested run, and the dryer as it stands for it, in place of the present ones.
+    TakeReroute(Box<(Run, Dryer)>),
     /// Undo a step.
     Undo,
     /// Do an undone step again.

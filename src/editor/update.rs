@@ -141,6 +141,10 @@ fn one_change(plan: &Plan, action: Action) -> Option<(ActionName, Changed)> {
             ActionName::SetThing,
             change::alter(plan, |plan| plan.ceiling_height = height),
         ),
+        Action::TakeReroute(taken) => (
+            ActionName::TakeReroute,
+            change::alter(plan, |plan| (plan.run, plan.dryer) = *taken),
+        ),
         Action::DeleteBend(node) => (ActionName::DeleteBend, change::delete_bend(plan, &node)),
         Action::SetLegLength { node, length } => (
             ActionName::SetLegLength,

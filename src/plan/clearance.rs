@@ -45,10 +45,10 @@ source! {
 /// A cut of less than this is drawing, not building. Of the computation.
 const LEAST_CUT: Length = Length::from_metres(0.003);
 /// Half the thickness of a stud or joist, 1-1/2 in. Source: [`LUMBER_SOURCE`].
-const HALF_MEMBER: f64 = 0.019_05;
+pub const HALF_MEMBER: f64 = 0.019_05;
 /// A leg runs along a wall where it turns less than this from it: sine of 20 deg.
 /// Of the computation.
-const ALONG: f64 = 0.342;
+pub const ALONG: f64 = 0.342;
 
 /// Every leg of `path` that cuts into a wall, an obstacle or framing of `plan`, in run order.
 pub fn clashes(plan: &Plan, path: &RunPath) -> Vec<Clash> {
@@ -65,7 +65,7 @@ pub fn clashes(plan: &Plan, path: &RunPath) -> Vec<Clash> {
             from: ends.0,
             to: ends.1,
             half,
-            level: level_at(plan, piece.height),
+            level: level_at(plan.ceiling_height, piece.height),
         };
         let mut add = |with: ClashWith, by: f64| {
             let by = Length::from_metres(by);
@@ -112,11 +112,11 @@ fn half_width(plan: &Plan, id: &ElementId, duct: Duct) -> f64 {
     width.metres() / 2.0
 }
 
-/// The level that a height above the floor is on.
-fn level_at(plan: &Plan, height: Length) -> Level {
+/// The level that a height above the floor is on, in a room of a ceiling's height.
+pub fn level_at(ceiling: Length, height: Length) -> Level {
     if height < Length::ZERO {
         Level::CrawlSpace
-    } else if height > plan.ceiling_height {
+    } else if height > ceiling {
         Level::CeilingSpace
     } else {
         Level::Room

@@ -208,6 +208,7 @@ impl Look {
                 ("none".to_owned(), INK.to_owned(), HAIRLINE)
             }
             Role::Picture
+            | Role::Ghost
             | Role::Draft
             | Role::Guide
             | Role::Handle

@@ -58,6 +58,8 @@ pub enum Role {
     Handle,
     /// The dryer's footprint.
     Dryer,
+    /// A suggested run over the present one.
+    Ghost,
     /// The duct's outline.
     Casing,
     /// The duct's inside, on which the core lies.

@@ -5,6 +5,7 @@
 
 mod draft;
 mod elevation;
+mod ghost;
 mod label_row;
 mod leg_marks;
 mod mark;
@@ -20,6 +21,7 @@ mod wet;
 
 pub use draft::{Draft, DraftKind, Guide, draft_marks};
 pub use elevation::{Elevation, OUTLET_HEIGHT, TERMINATION_HEIGHT, elevation};
+pub use ghost::ghost_marks;
 pub use label_row::label_rows;
 pub use mark::{Mark, Role, Shape, Snap, Step, Text};
 pub use ramp::{Colour, cividis};

@@ -13,6 +13,7 @@ use super::ledger::LedgerPanel;
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
+use super::reroute_panel::ReroutePanel;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::site_panel::SitePanel;
@@ -65,6 +66,7 @@ fn App(opening: Opening) -> impl IntoView {
                 <SitePanel/>
             </div>
             <div class="sheet-site">
+                <ReroutePanel/>
                 <CodePanel/>
                 <AirPanel/>
                 <Remarks/>

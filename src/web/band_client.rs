@@ -124,7 +124,7 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
 }
 
 /// The worker of this very build: its folder stands in the page's head.
-fn worker() -> Option<Worker> {
+pub(super) fn worker() -> Option<Worker> {
     let document = web_sys::window()?.document()?;
     let build = document
         .query_selector("meta[name=elbowroom-build]")

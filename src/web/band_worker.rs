@@ -1,6 +1,7 @@
 //! The worker's side: plans in, bands out.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use super::search_worker::SearchWorker;
 use crate::diagnosis::{clean_readings, diagnose};
 use crate::plan::{Entry, Plan, Reading};
 use crate::system::{CompiledRun, band_detail, bands};
@@ -16,8 +17,10 @@ pub fn start_worker() {
     let answer = {
         let scope = scope.clone();
         let waiting = RefCell::new((None, None));
+        let searching = SearchWorker::new(&scope);
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
+                searching.hear(event.data());
                 return;
             };
             if request.protocol != PROTOCOL {

@@ -2,6 +2,7 @@
 
 use super::draft_view::{Cursor, DraftMarks};
 use super::draw_length::{DrawLength, LengthOnDrawing};
+use super::ghost_view::GhostMarks;
 use super::keys;
 use super::mark_list::MarkList;
 use super::mark_view::Layer;
@@ -64,6 +65,9 @@ pub(super) fn Drawing() -> impl IntoView {
                 <g>
                     <Marks ground=false/>
                     <SuspectMarks ground=false/>
+                </g>
+                <g transform=transform>
+                    <GhostMarks/>
                 </g>
                 <g transform=transform>
                     <DraftMarks ground=true/>
@@ -170,6 +174,7 @@ pub(super) fn role_class(role: &Role) -> &'static str {
         Role::Door => "mark door",
         Role::Obstacle => "mark obstacle",
         Role::Dryer => "mark dryer",
+        Role::Ghost => "mark ghost",
         Role::Casing => "mark casing",
         Role::Bore => "mark bore",
         Role::Core => "mark core",

@@ -326,6 +326,11 @@ fn opened() -> impl Strategy<Value = Action> {
         .prop_map(|plan| Action::Open(Box::new(plan)))
 }
 
+/// The run and dryer of another plan, as a suggestion brings them.
+fn rerouted() -> impl Strategy<Value = Action> {
+    with_blower().prop_map(|plan| Action::TakeReroute(Box::new((plan.run, plan.dryer))))
+}
+
 fn gesture() -> impl Strategy<Value = Step> {
     let near = || (-0.05..0.05_f64, -0.05..0.05_f64);
     prop_oneof![
@@ -466,6 +471,7 @@ pub fn edit() -> impl Strategy<Value = Step> {
         1 => code.prop_map(Action::SetCode),
         1 => opened(),
         2 => on_site(),
+        1 => rerouted(),
     ]
     .prop_map(Step::Plain)
 }
@@ -511,6 +517,7 @@ pub fn kind(action: &Action) -> usize {
         Action::SetCode(_) => 19,
         Action::SetUnits(_) => 20,
         Action::Open(_) => 21,
+        Action::TakeReroute(_) => 44,
         Action::Undo => 22,
         Action::Redo => 23,
         Action::Resize { .. } => 24,

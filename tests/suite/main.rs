@@ -67,5 +67,10 @@ mod editor_model;
 mod editor_promises;
 mod editor_room;
 
+mod route_enumerator;
+mod search_cases;
+mod search_exhaustive;
+mod search_promises;
+
 mod rooms;
 mod rust_text;

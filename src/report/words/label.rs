@@ -312,6 +312,7 @@ pub enum ActionName {
     RemoveEntry,
     FitBlower,
     OpenPlan,
+    TakeReroute,
 }
 
 /// Why an action was not taken; nothing was changed.

@@ -5,11 +5,13 @@ mod code_label;
 mod en;
 mod heat_label;
 mod label;
+mod reroute;
 mod site_label;
 
 pub use code_label::CodeLabel;
 pub use heat_label::HeatLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
+pub use reroute::RerouteText;
 pub use site_label::{Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
@@ -114,6 +116,8 @@ pub enum Message<'a> {
         /// The limit; none where it was not typed.
         limit: Option<Length>,
     },
+    /// What is said of suggested runs.
+    Reroute(&'a RerouteText),
     /// A rule set by its name.
     RuleSet(RuleSetId),
     /// How an element's loss comes about, with the numbers put in.

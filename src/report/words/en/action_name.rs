@@ -5,6 +5,7 @@ use crate::report::words::ActionName;
 pub(super) fn action_name(name: ActionName) -> &'static str {
     match name {
         ActionName::MoveCorner => "move corner",
+        ActionName::TakeReroute => "take reroute",
         ActionName::MoveTermination => "move termination",
         ActionName::InsertBend => "make bend",
         ActionName::DeleteBend => "remove bend",

@@ -9,6 +9,7 @@ mod fixed;
 mod heat;
 mod heat_label;
 mod input_words;
+mod reroute;
 mod room;
 mod rule;
 mod site;
@@ -49,6 +50,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Doubt(doubt) => code::doubt(doubt).to_owned(),
         Message::DeductionNote(note) => code::deduction_note(note).to_owned(),
         Message::CodeLength { length, limit } => code::code_length(units, length, limit),
+        Message::Reroute(text) => reroute::reroute(units, text),
         Message::RuleSet(set) => code::rule_set(set).to_owned(),
         Message::RuleTopic(topic) => rule::topic(topic).to_owned(),
         Message::RuleAsks(finding) => rule::asks(units, finding),

@@ -1,0 +1,175 @@
+//! The page's side of the search, in a worker of its own: a long search never delays the band.
+
+use super::band_client::worker;
+use super::search_protocol::{SEARCH_PROTOCOL, SearchAnswer, SearchAsk};
+use super::store::Version;
+use crate::plan::Plan;
+use crate::search::{Blocked, Options, Progress, Request, Suggestion};
+use leptos::prelude::*;
+use std::sync::Arc;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use web_sys::{MessageEvent, Worker};
+
+/// What is known of a search.
+#[derive(Clone)]
+pub(super) struct Found {
+    /// The plan that it is for, by its very version.
+    plan: Arc<Plan>,
+    id: u32,
+    pub progress: Option<Progress>,
+    pub suggestions: Vec<Suggestion>,
+    pub is_done: bool,
+    pub blocked: Option<Blocked>,
+}
+
+/// The search and what it found, small enough to be copied about.
+#[derive(Clone, Copy)]
+pub(super) struct Reroutes {
+    plan: Memo<Version<Plan>>,
+    found: RwSignal<Option<Found>>,
+    /// The suggestion that is shown on the drawing.
+    pub shown: RwSignal<Option<usize>>,
+    worker: StoredValue<Option<Worker>, LocalStorage>,
+    last_id: StoredValue<u32>,
+}
+
+impl Reroutes {
+    /// Nothing is searched, and no worker started, until somebody asks.
+    pub fn start(plan: Memo<Version<Plan>>) -> Self {
+        let reroutes = Self {
+            plan,
+            found: RwSignal::new(None),
+            shown: RwSignal::new(None),
+            worker: StoredValue::new_local(None),
+            last_id: StoredValue::new(0),
+        };
+        Effect::new(move |_| {
+            // What belongs to another version of the plan is no longer of use.
+            let plan = plan.get();
+            let is_old = reroutes.found.with_untracked(|found| {
+                found
+                    .as_ref()
+                    .is_some_and(|found| !Arc::ptr_eq(&found.plan, &plan.0))
+            });
+            if is_old {
+                reroutes.cancel();
+                reroutes.found.set(None);
+            }
+        });
+        reroutes
+    }
+
+    /// Looks at what was found for the plan as it is now.
+    pub fn with_found<T>(self, look: impl FnOnce(&Found) -> T) -> Option<T> {
+        let plan = self.plan.get();
+        self.found.with(|found| {
+            let found = found.as_ref()?;
+            Arc::ptr_eq(&found.plan, &plan.0).then(|| look(found))
+        })
+    }
+
+    /// Looks at one of the suggestions for the plan as it is now.
+    pub fn with_suggestion<T>(
+        self,
+        index: usize,
+        look: impl FnOnce(&Suggestion) -> T,
+    ) -> Option<T> {
+        self.with_found(|found| found.suggestions.get(index).map(look))
+            .flatten()
+    }
+
+    /// Searches for the plan as it is now.
+    pub fn search(self) {
+        let plan = self.plan.get_untracked().0;
+        let id = self.next_id();
+        let mut searched = (*plan).clone();
+        // A picture is no part of the search, and large.
+        searched.picture = None;
+        let request = Request {
+            plan: searched,
+            options: Options::default(),
+        };
+        self.shown.set(None);
+        self.found.set(Some(Found {
+            plan,
+            id,
+            progress: None,
+            suggestions: Vec::new(),
+            is_done: false,
+            blocked: None,
+        }));
+        self.send(id, Some(request));
+    }
+
+    /// Stops the search; what it found stays.
+    pub fn cancel(self) {
+        let id = self.next_id();
+        self.send(id, None);
+        self.shown.set(None);
+        self.found.update(|found| {
+            if let Some(found) = found {
+                found.id = id;
+                found.is_done = true;
+            }
+        });
+    }
+
+    fn next_id(self) -> u32 {
+        let id = self.last_id.get_value().wrapping_add(1);
+        self.last_id.set_value(id);
+        id
+    }
+
+    fn send(self, id: u32, request: Option<Request>) {
+        if self.worker.with_value(Option::is_none) {
+            if request.is_none() {
+                return;
+            }
+            self.worker.set_value(self.listening());
+        }
+        let ask = SearchAsk {
+            search_protocol: SEARCH_PROTOCOL,
+            id,
+            request,
+        };
+        if let Ok(value) = serde_wasm_bindgen::to_value(&ask) {
+            self.worker.with_value(|worker| {
+                if let Some(worker) = worker {
+                    // A worker that died answers nothing, and the page goes on without.
+                    let _ = worker.post_message(&value);
+                }
+            });
+        }
+    }
+
+    fn listening(self) -> Option<Worker> {
+        let worker = worker()?;
+        let listener = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
+            if let Ok(answer) = serde_wasm_bindgen::from_value::<SearchAnswer>(event.data()) {
+                self.hear(answer);
+            }
+        });
+        worker.set_onmessage(Some(listener.as_ref().unchecked_ref()));
+        // The page listens for as long as it lives.
+        listener.forget();
+        Some(worker)
+    }
+
+    fn hear(self, answer: SearchAnswer) {
+        if answer.search_protocol != SEARCH_PROTOCOL || answer.id != self.last_id.get_value() {
+            return;
+        }
+        let Some(reply) = answer.reply else { return };
+        self.found.update(|found| {
+            if let Some(found) = found.as_mut().filter(|found| found.id == answer.id) {
+                found.progress = Some(reply.progress);
+                found.is_done = reply.is_done;
+                found.blocked = reply.blocked;
+                if let Some(suggestions) = reply.suggestions {
+                    found.suggestions = suggestions;
+                }
+            }
+        });
+    }
+}

@@ -1,0 +1,58 @@
+// Reroutes: looked for in a worker of their own, shown as a ghost, taken as one step.
+
+import { test, expect } from './page.mjs';
+import { Sheet } from './sheet.mjs';
+import { violations } from './violations.mjs';
+
+const FULL = process.env.ELBOWROOM_FULL === '1';
+const ghosts = (page) => page.locator('.canvas .ghost');
+const suggestions = (page) => page.getByTestId('reroute');
+
+async function searched(page) {
+  await page.getByRole('button', { name: 'Look for reroutes' }).click();
+  await expect(page.getByTestId('reroute-status')).toContainText(/suggestion/, { timeout: 20_000 });
+}
+
+test('a suggestion is shown as a ghost, taken as one step, and undone', async ({ page, site }) => {
+  const sheet = await Sheet.open(page, site);
+  const before = await sheet.total('BackPressure').textContent();
+  await searched(page);
+  await expect(suggestions(page).first()).toBeVisible();
+  await expect(ghosts(page)).toHaveCount(0);
+  const show = suggestions(page).first().getByRole('button', { name: 'Show on the drawing' });
+  await show.press('Enter');
+  await expect(show).toHaveAttribute('aria-pressed', 'true');
+  await expect(ghosts(page).first()).toBeAttached();
+  expect(await violations(page, '.reroutes')).toEqual([]);
+  const promised = await suggestions(page).first().locator('tbody tr').first().locator('td').nth(1).textContent();
+  await suggestions(page).first().getByRole('button', { name: 'Take this run' }).press('Enter');
+  await expect(sheet.total('BackPressure')).toContainText(promised.split(' ')[0]);
+  await expect(ghosts(page)).toHaveCount(0);
+  await expect(suggestions(page)).toHaveCount(0);
+  await sheet.button('Undo').click();
+  await expect(sheet.total('BackPressure')).toHaveText(before);
+});
+
+test('searches stopped and superseded while editing leave no ghost and lose no edit', async ({ page, site }) => {
+  test.slow();
+  const sheet = await Sheet.open(page, site);
+  await searched(page);
+  const start = page.getByTestId('reroute-start');
+  const rounds = FULL ? 1000 : 40;
+  for (let round = 0; round < rounds; round += 1) {
+    await start.evaluate((button) => button.click());
+    if (round % 3 === 0) await start.evaluate((button) => button.click());
+    if (round % 3 === 1) {
+      const show = suggestions(page).first().getByRole('button', { name: 'Show on the drawing' });
+      if (await show.count()) await show.evaluate((button) => button.click()).catch(() => {});
+    }
+    await sheet.select('leg:p4');
+    const inches = 60 + (round % 12);
+    await sheet.type('Leg length, corner to corner', `${inches} in`);
+    await expect(sheet.mark('length:leg:p4')).toHaveText(`${Math.floor(inches / 12)}' ${inches % 12}"`);
+    await expect(ghosts(page)).toHaveCount(0);
+    await expect(suggestions(page)).toHaveCount(0);
+  }
+  await searched(page);
+  await expect(suggestions(page).first()).toBeVisible();
+});
