@@ -14,6 +14,7 @@ use super::panic_report;
 use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
 use super::reroute_panel::ReroutePanel;
+use super::search_client::Reroutes;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::site_panel::SitePanel;
@@ -46,6 +47,7 @@ fn show(opening: Opening) {
 fn App(opening: Opening) -> impl IntoView {
     let store = Store::new(opening);
     provide_context(Diameter::of(&store));
+    provide_context(Reroutes::start(store.plan));
     provide_context(store);
     view! {
         <Header/>

@@ -2,18 +2,18 @@
 
 use super::mark_list::MarkList;
 use super::mark_view::Layer;
-use super::store::Store;
+use super::search_client::Reroutes;
 use crate::scene::ghost_marks;
 use leptos::prelude::*;
 
 #[component]
 pub(super) fn GhostMarks() -> impl IntoView {
-    let store = expect_context::<Store>();
+    let reroutes = expect_context::<Reroutes>();
     let marks = Memo::new(move |_| {
-        let shown = store.reroutes.shown.get();
+        let shown = reroutes.shown.get();
         let ghost = |plan: &crate::plan::Plan| ghost_marks(plan);
         shown
-            .and_then(|index| store.reroutes.with_suggestion(index, |it| ghost(&it.plan)))
+            .and_then(|index| reroutes.with_suggestion(index, |it| ghost(&it.plan)))
             .unwrap_or_default()
     });
     let list = MarkList::following(true, move |take| {

@@ -1,6 +1,7 @@
 //! Other runs and upgrades: start, progress, the suggestions, and what is done with one.
 
 use super::reroute_words::{blocked, change, reasons};
+use super::search_client::Reroutes;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::report::words::{Label, Message, RerouteText};
@@ -11,7 +12,7 @@ use leptos::prelude::*;
 #[component]
 pub(super) fn ReroutePanel() -> impl IntoView {
     let store = expect_context::<Store>();
-    let reroutes = store.reroutes;
+    let reroutes = expect_context::<Reroutes>();
     let say = move |text: RerouteText| store.say(Message::Reroute(&text));
     let is_running = move || reroutes.with_found(|found| !found.is_done).unwrap_or(false);
     let status = move || {
@@ -69,7 +70,7 @@ pub(super) fn ReroutePanel() -> impl IntoView {
 /// One suggestion.
 fn one(store: Store, index: usize, suggestion: &Suggestion) -> impl IntoView + use<> {
     let say = move |text: RerouteText| store.say(Message::Reroute(&text));
-    let shown = store.reroutes.shown;
+    let shown = expect_context::<Reroutes>().shown;
     let changes: Vec<String> = suggestion
         .changes
         .iter()

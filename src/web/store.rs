@@ -3,7 +3,6 @@
 use super::band_client::{self, Banded};
 use super::band_protocol::SiteAnswer;
 use super::keep::{Keeper, Opening};
-use super::search_client::Reroutes;
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
@@ -85,8 +84,6 @@ pub(super) struct Store {
     pub hovered: RwSignal<Option<ElementId>>,
     /// The newest bands.
     pub banded: ReadSignal<Option<Banded>, LocalStorage>,
-    /// The search for other runs and what it found.
-    pub reroutes: Reroutes,
     /// Whether a press on a thing adds it to what is selected, as with Shift held.
     pub adds: RwSignal<bool>,
     /// What is read aloud.
@@ -123,7 +120,6 @@ impl Store {
                 ask_for_bands(plan.0);
             }
         });
-        let reroutes = Reroutes::start(plan);
         Self {
             state,
             plan,
@@ -138,7 +134,6 @@ impl Store {
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
             banded,
-            reroutes,
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),

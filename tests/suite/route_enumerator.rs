@@ -159,12 +159,12 @@ impl<'a> Enumerator<'a> {
             self.turn_at(corners, &leg, *station, bends);
         }
         if all_clear && met_any {
-            self.leave(corners, &leg, last_clear, bends);
+            self.leave(corners, &leg, last_clear);
         }
     }
 
     /// Out through the wall past the last station.
-    fn leave(&mut self, corners: &mut Vec<Corner>, leg: &Leg, last: Corner, _bends: usize) {
+    fn leave(&mut self, corners: &[Corner], leg: &Leg, last: Corner) {
         let axis = usize::from(leg.way[0] == 0.0);
         for (index, wall) in self
             .plan
@@ -196,7 +196,7 @@ impl<'a> Enumerator<'a> {
             {
                 continue;
             }
-            let mut route = corners.clone();
+            let mut route = corners.to_vec();
             route.push(end);
             if !self.touches_itself(&route) {
                 self.routes.push(route);
@@ -455,7 +455,7 @@ impl<'a> Enumerator<'a> {
         plan.run.outlet = level;
         plan.run.points = Vec::new();
         for pair in route.windows(2) {
-            if pair[0][2] == pair[1][2] {
+            if (pair[0][2] - pair[1][2]).abs() < 1e-9 {
                 plan.run.points.push(RunPoint {
                     id: format!("e{}", plan.run.points.len()).into(),
                     position: Point::new(pair[1][0], pair[1][1]),
