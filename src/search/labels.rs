@@ -8,6 +8,7 @@ mod steps;
 
 use super::request::{Options, Tracks};
 use super::space::{Exempt, Owner, Space};
+use super::track_graph::distances_to_go;
 use crate::plan::{Heading, Plan, Point};
 use crate::units::Length;
 use std::cmp::Reverse;
@@ -15,8 +16,6 @@ use std::collections::{BTreeMap, BinaryHeap};
 
 /// The least that counts as longer, m.
 const ROUNDING: f64 = 1e-9;
-/// A search that has made so many partial routes stops there and says so: a browser's memory is finite.
-const MOST_LABELS: usize = 2_000_000;
 const NONE: u32 = u32::MAX;
 /// Clockwise: up, right, down and left on the sheet.
 const HEADINGS: [Heading; 4] = [Heading::UP, Heading::RIGHT, Heading::DOWN, Heading::LEFT];
@@ -91,6 +90,8 @@ pub(super) struct LabelSearch {
     labels: Vec<Label>,
     first: Vec<u32>,
     queue: BinaryHeap<Reverse<(u64, u32)>>,
+    /// From each crossing of an x with a y straight to the nearest outside wall, m: no run is shorter.
+    to_go: Vec<f64>,
     /// Whether the step from a crossing to the right or down has room: nought for not known yet.
     steps: Vec<u8>,
     ends: Ends,
@@ -127,6 +128,7 @@ impl LabelSearch {
             labels: Vec::new(),
             first: vec![NONE; states],
             queue: BinaryHeap::new(),
+            to_go: distances_to_go(plan, &tracks),
             steps: vec![0; states / 2],
             ends: BTreeMap::new(),
             in_the_way: BTreeMap::new(),
@@ -160,7 +162,7 @@ impl LabelSearch {
 
     /// Whether it stopped before all was looked at: what was found need not be the best.
     pub fn is_cut_short(&self) -> bool {
-        self.labels.len() >= MOST_LABELS
+        self.labels.len() >= self.options.most_partial_routes
     }
 
     /// How many labels were made.
@@ -234,7 +236,8 @@ impl LabelSearch {
         let order = cost.straight
             + f64::from(cost.at_45) * (2.0 * at_45 + 0.5)
             + f64::from(cost.at_90) * (2.0 * at_90 + 1.0)
-            + at_90 * 2.0;
+            + at_90 * 2.0
+            + self.to_go[state as usize / 4 % self.to_go.len()];
         self.labels.push(Label {
             state,
             parent,

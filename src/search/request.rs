@@ -25,6 +25,9 @@ pub struct Options {
     pub elbow: Option<Elbow>,
     /// The most bends that a new route has.
     pub most_bends: u8,
+    /// After so many partial routes from one place of the outlet the search stops, and says so: the
+    /// shortest were looked at first.
+    pub most_partial_routes: usize,
     /// Over how many tracks a diagonal goes at most.
     pub diagonal_tracks: usize,
     /// Whether the dryer's outlet may go to another side.
@@ -47,6 +50,7 @@ impl Default for Options {
             clearance: CLEARANCE,
             elbow: None,
             most_bends: 6,
+            most_partial_routes: 2_000_000,
             diagonal_tracks: 3,
             other_outlet_sides: true,
             turned_dryer: false,

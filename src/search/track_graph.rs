@@ -2,7 +2,7 @@
 //! bays, through the dryer's outlet, past openings and along the present run.
 
 use super::request::{Options, Tracks};
-use crate::plan::{Axis, HALF_MEMBER, Level, ObstacleKind, Plan, RunPath};
+use crate::plan::{Axis, HALF_MEMBER, Level, ObstacleKind, Plan, Point, RunPath};
 use crate::rules::{INTAKE_LIMIT, OPENING_LIMIT};
 
 /// Lines closer than this, m, are one.
@@ -114,4 +114,25 @@ fn past_openings(plan: &Plan, found: &mut Tracks) {
             }
         }
     }
+}
+
+/// From each crossing, row by row, straight to the nearest outside wall, m; nought where there is none.
+pub(super) fn distances_to_go(plan: &Plan, tracks: &Tracks) -> Vec<f64> {
+    let walls = || plan.walls.iter().filter(|wall| wall.outside);
+    let nearest = |at: Point| {
+        let distances = walls().map(|wall| {
+            let (from, to) = (wall.from(), wall.to());
+            let (across, down) = (to.x - from.x, to.y - from.y);
+            let squared = (across * across + down * down).max(f64::MIN_POSITIVE);
+            let along = ((at.x - from.x) * across + (at.y - from.y) * down) / squared;
+            let along = along.clamp(0.0, 1.0);
+            (at.x - from.x - along * across).hypot(at.y - from.y - along * down)
+        });
+        distances.fold(f64::INFINITY, f64::min)
+    };
+    let rows = tracks.y_m.iter();
+    let crossings = rows.flat_map(|y| tracks.x_m.iter().map(|x| Point::new(*x, *y)));
+    let all = crossings.map(nearest);
+    all.map(|distance| if distance.is_finite() { distance } else { 0.0 })
+        .collect()
 }

@@ -25,7 +25,13 @@ pub(super) fn ReroutePanel() -> impl IntoView {
                 return Some(store.plan.with(|plan| blocked(plan, why)));
             }
             if found.is_done {
-                return Some(RerouteText::Finished(found.suggestions.len()));
+                let count = found.suggestions.len();
+                let is_cut_short = found.progress.as_ref().is_some_and(|it| it.is_cut_short);
+                return Some(if is_cut_short {
+                    RerouteText::FinishedEarly(count)
+                } else {
+                    RerouteText::Finished(count)
+                });
             }
             let progress = found.progress.as_ref()?;
             Some(RerouteText::Progress {

@@ -11,6 +11,9 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{MessageEvent, Worker};
 
+/// A page waits a second or two, not a minute.
+const MOST_PARTIAL_ROUTES: usize = 80_000;
+
 /// What is known of a search.
 #[derive(Clone)]
 pub(super) struct Found {
@@ -88,7 +91,10 @@ impl Reroutes {
         searched.picture = None;
         let request = Request {
             plan: searched,
-            options: Options::default(),
+            options: Options {
+                most_partial_routes: MOST_PARTIAL_ROUTES,
+                ..Options::default()
+            },
         };
         self.shown.set(None);
         self.found.set(Some(Found {

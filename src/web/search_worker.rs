@@ -66,10 +66,10 @@ impl SearchWorker {
         self.under_way.replace(next);
         if !starts {
             post(&self.scope, ask.id, None);
-        } else if !self.is_ticking.replace(true) {
-            if let Some(again) = &self.again {
-                let _ = again.post_message(&JsValue::NULL);
-            }
+        } else if !self.is_ticking.replace(true)
+            && let Some(again) = &self.again
+        {
+            let _ = again.post_message(&JsValue::NULL);
         }
     }
 }

@@ -13,7 +13,7 @@ import { percentile } from './percentile.mjs';
 const repeats = Number(process.argv[2] ?? 9);
 const FOOT = 0.3048;
 const OPTIONS = {
-  clearance_m: 0.00635, elbow: null, most_bends: 6, diagonal_tracks: 3,
+  clearance_m: 0.00635, elbow: null, most_bends: 6, most_partial_routes: 80000, diagonal_tracks: 3,
   other_outlet_sides: true, turned_dryer: false, roof_height_m: null, tracks: null,
 };
 const HOUSES = [[20, 15, 20], [20, 15, 60], [40, 30, 20], [40, 30, 40], [40, 30, 60]];

@@ -126,9 +126,10 @@ test('what is tapped is 44 px high at least', async ({ page, site }) => {
   await sheet.reopen(withEveryElement);
   for (const element of [null, ...EVERY_ELEMENT]) {
     if (element) await sheet.select(element);
+    // A total's name takes what is pressed anywhere on its block.
     const small = await page.evaluate(() => [...document.querySelectorAll('button, input, select, summary')]
       .filter((each) => each.checkVisibility() && each.type !== 'file')
-      .map((each) => each.closest('label') ?? each)
+      .map((each) => each.closest('label, .total') ?? each)
       .filter((each) => each.getBoundingClientRect().height < 43.5)
       .map((each) => `${Math.round(each.getBoundingClientRect().height)} px: ${each.textContent.trim().slice(0, 40) || each.outerHTML.slice(0, 60)}`));
     expect(small, element ?? 'nothing selected').toEqual([]);

@@ -20,13 +20,18 @@ pub const FULLY_TURBULENT: f64 = 4000.0;
 /// Source: [`INSIDE_SOURCE`].
 const LAMINAR_NUSSELT: f64 = 3.66;
 
+/// Beyond this friction factor the formula's denominator nears nought and turns negative: no more heat
+/// is taken from a wall that is rougher still.
+/// Of the computation.
+const GREATEST_FRICTION: f64 = 0.5;
+
 /// Nusselt number h D/k inside a duct:
 /// (f/8)(Re - 1000) Pr / (1 + 12.7 sqrt(f/8) (Pr^(2/3) - 1)) from Re 4000, 3.66 to 2300, straight
 /// between the two.
 ///
 /// * `reynolds`: Re on the hydraulic diameter, to 5e6.
 /// * `prandtl`: Pr of the air, 0.5..2000.
-/// * `friction_factor`: the duct's Darcy f at a Reynolds number.
+/// * `friction_factor`: the duct's Darcy f at a Reynolds number; taken to 0.5 at most.
 ///
 /// Known to be off: the entrance of a duct and the stretch behind a bend give more heat than this
 /// (some 10 % over the first 20 diameters); on rough walls f raises it a little too much.
@@ -44,7 +49,7 @@ pub fn nusselt(reynolds: f64, prandtl: f64, friction_factor: impl Fn(f64) -> f64
         return LAMINAR_NUSSELT;
     }
     let turbulent = |reynolds: f64| {
-        let eighth = friction_factor(reynolds) / 8.0;
+        let eighth = friction_factor(reynolds).min(GREATEST_FRICTION) / 8.0;
         let two_thirds = (prandtl * prandtl).cbrt();
         eighth * (reynolds - 1000.0) * prandtl / (1.0 + 12.7 * eighth.sqrt() * (two_thirds - 1.0))
     };

@@ -25,6 +25,8 @@ pub enum RerouteText {
     },
     /// It is over, with so many suggestions.
     Finished(usize),
+    /// It stopped before all was looked at, with so many suggestions.
+    FinishedEarly(usize),
     /// Show it on the drawing.
     Show,
     /// Put it in place.

@@ -29,6 +29,10 @@ pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
         RerouteText::Finished(count) => {
             format!("{count} suggestions, the least back pressure first.")
         }
+        RerouteText::FinishedEarly(count) => format!(
+            "{count} suggestions. The search looked at the shortest routes first and stopped before it \
+             had looked at all: a better one may be left."
+        ),
         RerouteText::Show => "Show on the drawing".to_owned(),
         RerouteText::Take => "Take this run".to_owned(),
         RerouteText::Present => "Present".to_owned(),
