@@ -102,14 +102,11 @@ pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
             is_larger_than_its_doubt,
         } => {
             let (low, high) = (units.pressure(band.0), units.pressure(band.1));
-            let range = format!(
-                "The back pressure changes by a gain of {} to {high}",
-                low.figure
-            );
+            let range = format!("The back pressure falls by {} to {high}", low.figure);
             if *is_larger_than_its_doubt {
-                format!("{range}: more than its doubt.")
+                format!("{range}, more than the doubt about it.")
             } else {
-                format!("{range}: the gain is smaller than its doubt.")
+                format!("{range}: the gain is smaller than the doubt about it.")
             }
         }
         RerouteText::Blocked { by, opens } => {
