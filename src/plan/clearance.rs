@@ -138,7 +138,7 @@ impl Leg {
         if own.cross(along).abs() > ALONG {
             return None;
         }
-        let off = distance(self.from, self.to, wall.from(), wall.to());
+        let off = segment_distance(self.from, self.to, wall.from(), wall.to());
         Some(self.half + wall.thickness.metres() / 2.0 - off)
     }
 
@@ -162,7 +162,7 @@ impl Leg {
                     Point::new(at, obstacle.y_m + obstacle.depth.metres()),
                 ),
             };
-            self.half + HALF_MEMBER - distance(self.from, self.to, from, to)
+            self.half + HALF_MEMBER - segment_distance(self.from, self.to, from, to)
         });
         cuts.max_by(f64::total_cmp)
     }
@@ -181,13 +181,15 @@ impl Leg {
             Point::new(x, foot),
         ];
         (0..4)
-            .map(|side| distance(self.from, self.to, corners[side], corners[(side + 1) % 4]))
+            .map(|side| {
+                segment_distance(self.from, self.to, corners[side], corners[(side + 1) % 4])
+            })
             .fold(f64::INFINITY, f64::min)
     }
 }
 
 /// The least distance between two segments, m.
-fn distance(a: Point, b: Point, c: Point, d: Point) -> f64 {
+pub fn segment_distance(a: Point, b: Point, c: Point, d: Point) -> f64 {
     let side = |from: Point, to: Point, point: Point| {
         (to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x)
     };

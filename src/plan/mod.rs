@@ -27,7 +27,9 @@ mod validate_visits;
 mod visit;
 
 pub use bounds::Bounds;
-pub use clearance::{ALONG, Clash, ClashWith, HALF_MEMBER, LUMBER_SOURCE, clashes, level_at};
+pub use clearance::{
+    ALONG, Clash, ClashWith, HALF_MEMBER, LUMBER_SOURCE, clashes, level_at, segment_distance,
+};
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use document::{BendMethod, CEILING_SOURCE, Dryer, Energy, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};

@@ -1,7 +1,9 @@
 //! What a duct may pass: every obstacle, wall and joist of a plan against a piece of duct by its
 //! outside and the clearance.
 
-use crate::plan::{ALONG, Axis, HALF_MEMBER, Level, ObstacleKind, Plan, Point, level_at};
+use crate::plan::{
+    ALONG, Axis, HALF_MEMBER, Level, ObstacleKind, Plan, Point, level_at, segment_distance,
+};
 use crate::units::Length;
 
 /// A cut of less than this, m, is the rounding of a sum of coordinates.
@@ -189,7 +191,7 @@ impl Solid {
             return across.hypot(down);
         }
         if !self.is_box {
-            return between(from, to, self.from, self.to);
+            return segment_distance(from, to, self.from, self.to);
         }
         let (a, c) = (self.from, self.to);
         let inside =
@@ -199,25 +201,7 @@ impl Solid {
         }
         let corners = [a, Point::new(c.x, a.y), c, Point::new(a.x, c.y)];
         (0..4)
-            .map(|side| between(from, to, corners[side], corners[(side + 1) % 4]))
+            .map(|side| segment_distance(from, to, corners[side], corners[(side + 1) % 4]))
             .fold(f64::INFINITY, f64::min)
     }
-}
-
-/// The least distance between two segments, m.
-pub(super) fn between(a: Point, b: Point, c: Point, d: Point) -> f64 {
-    let side = |from: Point, to: Point, point: Point| {
-        (to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x)
-    };
-    if side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0 {
-        return 0.0;
-    }
-    [
-        a.distance_to_segment(c, d),
-        b.distance_to_segment(c, d),
-        c.distance_to_segment(a, b),
-        d.distance_to_segment(a, b),
-    ]
-    .into_iter()
-    .fold(f64::INFINITY, |least, each| least.min(each.metres()))
 }

@@ -6,7 +6,7 @@
 )]
 
 use super::{Corner, LabelSearch, NONE, ROUNDING};
-use crate::search::space::between;
+use crate::plan::segment_distance;
 
 impl LabelSearch {
     /// The corners from the outlet to `end`, those on a straight left out.
@@ -62,7 +62,8 @@ impl LabelSearch {
                 let (own, far) = (span(leg), span(other));
                 own.0 - width < far.1
                     && far.0 - width < own.1
-                    && between(leg[0].at, leg[1].at, other[0].at, other[1].at) < width - ROUNDING
+                    && segment_distance(leg[0].at, leg[1].at, other[0].at, other[1].at)
+                        < width - ROUNDING
             })
         })
     }
