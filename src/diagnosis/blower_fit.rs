@@ -19,7 +19,7 @@ pub struct BlowerFit {
 
 /// How many exponents and how many corners of the readings' errors are tried.
 const EXPONENTS: usize = 9;
-/// Two points closer than this, as a share of the airflow, fix no curve.
+/// Two points closer than this, as a share of the airflow, fix no curve. Of the computation.
 const LEAST_APART: f64 = 0.12;
 
 /// A point of the curve: airflow, m³/s; pressure at density 1.2, Pa; and the standard error of each.

@@ -143,7 +143,7 @@ pub(super) fn causes(model: &Model) -> Vec<PlacedCause> {
     causes
 }
 
-/// A turn from here on gathers lint as a right angle does, deg.
+/// A turn from here on gathers lint as a right angle does, deg. Source: [`fault_odds::SOURCE`].
 const LEAST_SHARP: f64 = 60.0;
 
 /// The inputs of the blower.

@@ -6,14 +6,16 @@ use crate::units::Airflow;
 
 /// Airflows at which the losses are worked out, m³/s: from the first, evenly.
 const NODES: usize = 16;
+/// Of the computation.
 const FIRST_NODE: f64 = 0.005;
 const NODE_STEP: f64 = 0.008;
-/// The least and greatest airflow that a solution may have, m³/s.
+/// The least and greatest airflow that a solution may have, m³/s. Of the computation.
 const LEAST: f64 = 1e-5;
+/// Of the computation.
 const GREATEST: f64 = 0.4;
 /// Steps of Newton's method: it starts on the side from which it runs straight in.
 const STEPS: usize = 24;
-/// An airflow is found to this, m³/s.
+/// An airflow is found to this, m³/s. Of the computation.
 const TOLERANCE: f64 = 1e-8;
 
 /// A run under one draw. Resistances are in Pa per (m³/s)².
@@ -166,6 +168,7 @@ impl Curves {
     }
 }
 
+/// Of the computation.
 #[allow(clippy::cast_precision_loss, reason = "a few nodes")]
 const LAST: f64 = (NODES - 1) as f64;
 

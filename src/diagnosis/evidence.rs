@@ -41,17 +41,20 @@ pub(super) struct Planned {
 }
 
 /// How far the formulas themselves may be off beside their inputs: a standard error as a share of a
-/// reading. Assumption.
+/// reading. Assumption. Source: [`site_reading::SOURCE`].
 const MODEL_ERROR: f64 = 0.02;
-/// The same for what the formulas leave out, Pa. Assumption.
+/// The same for what the formulas leave out, Pa. Assumption. Source: [`site_reading::SOURCE`].
 const MODEL_ERROR_PASCALS: f64 = 0.5;
 /// A gauge that was not set to nought may be off by this, Pa. Assumption.
+/// Source: [`site_reading::SOURCE`].
 const NOT_ZEROED: f64 = 4.0;
 /// With washing in the drum the air is let through less evenly: a share of the reading. Assumption.
+/// Source: [`site_reading::SOURCE`].
 const DRUM_FULL: f64 = 0.06;
 /// A velocity over the face of a hood. Assumption: the face is uneven.
+/// Source: [`site_reading::SOURCE`].
 const HOOD_ERROR: f64 = 0.10;
-/// A tolerance is taken for twice the standard error.
+/// A tolerance is taken for twice the standard error. Source: [`site_reading::SOURCE`].
 const TOLERANCE_IS: f64 = 2.0;
 
 /// The place of a spot in the model.
@@ -182,6 +185,7 @@ fn mean(points: &[Velocity], pattern: Pattern) -> Option<(f64, f64)> {
 }
 
 /// The standard error of a traverse as a share of the mean. Assumption: few points in a small duct.
+/// Source: [`site_reading::SOURCE`].
 const TRAVERSE_ERROR: f64 = 0.02;
 
 /// The standard deviation of a triangular low, likely and high.

@@ -23,6 +23,7 @@ pub(super) struct Sample {
 }
 
 /// The least variance that a reading is taken to have, so that nothing is ever certain.
+/// Of the computation.
 const LEAST_VARIANCE: f64 = 1e-6;
 
 impl Joint {

@@ -15,7 +15,9 @@ pub(super) const DRAWS: usize = 96;
 /// Added resistances at which the airflow is tabulated, in velocity pressures of the outlet: none,
 /// then from the first upward by the square root of two.
 const STEPS: usize = 26;
+/// Of the computation.
 const FIRST_STEP: f64 = 0.25;
+/// Of the computation.
 #[allow(clippy::cast_precision_loss, reason = "a few steps")]
 const LAST: f64 = (STEPS - 1) as f64;
 
@@ -275,7 +277,7 @@ pub fn reachable_joints(plan: &Plan) -> Vec<ElementId> {
         .collect()
 }
 
-/// The added resistance at each step.
+/// The added resistance at each step. Of the computation.
 const ADDED: [f64; STEPS] = {
     let mut added = [0.0; STEPS];
     let mut step = 1;

@@ -17,7 +17,7 @@ pub(super) struct Choice {
     pub runner_up: Option<Suggestion>,
 }
 
-/// Of the sets of faults, those that make up this share of the odds are asked.
+/// Of the sets of faults, those that make up this share of the odds are asked. Of the computation.
 const ASKED: f64 = 0.985;
 /// But no more than so many.
 const MOST_ASKED: usize = 90;
@@ -173,9 +173,10 @@ fn outcome(model: &mut Model, test: &Test, hot: bool) -> Option<Outcome> {
     Some(Outcome::Reading(planned))
 }
 
-/// The standard error of a gauge to come, Pa. Assumption.
+/// The standard error of a gauge to come, Pa. Assumption. Source: [`site_reading::SOURCE`].
 const GAUGE_ERROR: f64 = 1.0;
 /// The standard error of a velocity to come at the outlet, as a share. Assumption.
+/// Source: [`site_reading::SOURCE`].
 const VELOCITY_ERROR: f64 = 0.06;
 
 /// Whether it was not done yet, since the last repair, under the same conditions.

@@ -79,16 +79,16 @@ pub enum Caveat {
     TemperatureOnly(usize),
 }
 
-/// Particles of less weight than this are not looked at further.
+/// Particles of less weight than this are not looked at further. Of the computation.
 const LEAST_WEIGHT: f64 = 2e-5;
-/// A fault that takes more than this share of the airflow matters.
+/// A fault that takes more than this share of the airflow matters. Of the computation.
 const MATTERS: f64 = 0.10;
-/// From this probability on a fault, or that there is none, is settled.
+/// From this probability on a fault, or that there is none, is settled. Of the computation.
 pub(super) const SETTLED: f64 = 0.90;
 /// From this probability on that one of two neighbours is at fault nothing more is read: the joint
-/// between them shows both.
+/// between them shows both. Of the computation.
 const SETTLED_ON_TWO: f64 = 0.95;
-/// A test that tells less than this, in bits, is not worth its while.
+/// A test that tells less than this, in bits, is not worth its while. Of the computation.
 const WORTH_WHILE: f64 = 0.02;
 
 /// What the readings, looks and repairs of `visit` say of the run of `plan`. None where the plan has
@@ -134,6 +134,7 @@ fn caveats(plan: &Plan, visit: &Visit, facts: &[(usize, Fact)]) -> Vec<Caveat> {
 /// The square of a chi distribution that is passed once in a thousand times, with so many readings
 /// (Wilson and Hilferty's cube, Proc. Natl. Acad. Sci. 17 (1931) 684; from memory).
 fn rarely_passed(readings: f64) -> f64 {
+    /// Of the computation.
     const NORMAL: f64 = 3.09;
     let small = 2.0 / (9.0 * readings);
     readings * (1.0 - small + NORMAL * small.sqrt()).powi(3)

@@ -34,7 +34,7 @@ const CELLS: usize = 7;
 const CELLS_OF_TWO: usize = 3;
 /// Cells of what is no place of the run.
 const OTHER_CELLS: usize = 4;
-/// A leak sits at the first joint with these odds, else at one of the others.
+/// A leak sits at the first joint with these odds, else at one of the others. Of the computation.
 const LEAK_AT_FIRST: f64 = 0.5;
 
 /// Every set of faults that is weighed. `screen`: whether any reading was taken with the screen not

@@ -1,6 +1,7 @@
 //! Whether a reading can be at all.
 
 use crate::duct::tables::blower::SHUT_OFF_PRESSURE;
+use crate::duct::tables::make_up_air::ROOM_CELSIUS;
 use crate::plan::Input;
 use crate::plan::{Measured, Plan, Reading};
 use crate::system::CompiledRun;
@@ -49,16 +50,20 @@ pub enum Objection {
 }
 
 /// From so many times the blower's shut-off pressure a reading is refused.
+/// Source: [`site_reading::SOURCE`].
 const IMPOSSIBLE: f64 = 10.0;
-/// A gauge may swing this far below nought, Pa. Assumption.
+/// A gauge may swing this far below nought, Pa. Assumption. Source: [`site_reading::SOURCE`].
 const SWING: f64 = 3.0;
 /// Twice what the strongest assumed blower gives in a duct of the least size, m/s. Assumption.
+/// Source: [`site_reading::SOURCE`].
 const FASTEST: f64 = 40.0;
 /// Rooms that a dryer stands in are warmer than this, deg C. Assumption.
+/// Source: [`site_reading::SOURCE`].
 const COLDEST_ROOM: f64 = 0.0;
-/// A dryer's thermostats open below this, deg C. Assumption.
+/// A dryer's thermostats open below this, deg C. Assumption. Source: [`site_reading::SOURCE`].
 const HOTTEST: f64 = 100.0;
 /// The most that the fastest point of one reading is over the slowest. Assumption.
+/// Source: [`site_reading::SOURCE`].
 const MOST_UNEVEN: f64 = 4.0;
 
 /// Holds a reading against what can be at all.
@@ -109,20 +114,18 @@ pub fn plausibility(plan: &Plan, reading: &Reading) -> Plausibility {
             if celsius > HOTTEST {
                 return Refused(Objection::TooHot { most: HOTTEST });
             }
-            let coldest = COLDEST_ROOM.max(plan.site.outdoor_temperature.celsius().min(ROOM));
+            let coldest =
+                COLDEST_ROOM.max(plan.site.outdoor_temperature.celsius().min(ROOM_CELSIUS));
             if heats && celsius < coldest {
                 return Refused(Objection::BelowAmbient);
             }
-            if heats && celsius < ROOM {
+            if heats && celsius < ROOM_CELSIUS {
                 return Doubted(Objection::BelowAmbient);
             }
             Fine
         }
     }
 }
-
-/// A room's usual temperature, deg C. Assumption.
-const ROOM: f64 = 20.0;
 
 /// How far draught and house can draw the pressure below nought, Pa.
 fn lowest(plan: &Plan, run: &CompiledRun) -> f64 {

@@ -21,7 +21,7 @@ pub(super) struct Weighed {
 }
 
 /// So much of the odds stays with what was believed before anything was read: a probability is never
-/// nought or one.
+/// nought or one. Of the computation.
 pub(super) const KEPT_PRIOR: f64 = 0.002;
 
 fn leak_joints(model: &Model) -> Vec<usize> {

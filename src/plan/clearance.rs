@@ -33,6 +33,16 @@ pub enum ClashWith {
 }
 
 source! {
+    /// Of the room that new routes keep and the elbows that they may have.
+    pub static ROUTE_SOURCE {
+        title: "Our assumption for new routes",
+        edition: "2026",
+        locator: "1/4 in beside the duct, half a bay of 16 in over a ceiling, long radius 1.5 diameters, 45s 6 to 18 in off a corner",
+        standing: Assumption,
+    }
+}
+
+source! {
     /// Of the thickness of framing members.
     pub static LUMBER_SOURCE {
         title: "American Softwood Lumber Standard, PS 20",

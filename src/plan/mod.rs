@@ -28,7 +28,8 @@ mod visit;
 
 pub use bounds::Bounds;
 pub use clearance::{
-    ALONG, Clash, ClashWith, HALF_MEMBER, LUMBER_SOURCE, clashes, level_at, segment_distance,
+    ALONG, Clash, ClashWith, HALF_MEMBER, LUMBER_SOURCE, ROUTE_SOURCE, clashes, level_at,
+    segment_distance,
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use document::{BendMethod, CEILING_SOURCE, Dryer, Energy, Flow, OutletSide, Plan, Site};

@@ -6,7 +6,7 @@ use crate::plan::{PieceKind, RunPath};
 
 /// The most suggestions.
 pub(super) const MOST: usize = 7;
-/// A gain of less than this, Pa, is none.
+/// A gain of less than this, Pa, is none. Of the computation.
 const LEAST_GAIN: f64 = 0.01;
 
 /// The best of `candidates` against `present`, the least back pressure first.

@@ -14,12 +14,12 @@ use crate::units::Length;
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
 
-/// The least that counts as longer, m.
+/// The least that counts as longer, m. Of the computation.
 const ROUNDING: f64 = 1e-9;
 const NONE: u32 = u32::MAX;
 /// Clockwise: up, right, down and left on the sheet.
 const HEADINGS: [Heading; 4] = [Heading::UP, Heading::RIGHT, Heading::DOWN, Heading::LEFT];
-/// Tangent of half of 45 deg.
+/// Tangent of half of 45 deg. Of the computation.
 const HALF_OF_45: f64 = std::f64::consts::SQRT_2 - 1.0;
 
 /// Where a route ends.

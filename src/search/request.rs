@@ -41,7 +41,7 @@ pub struct Options {
     pub tracks: Option<Tracks>,
 }
 
-/// A quarter of an inch between duct and obstacle. Assumption.
+/// A quarter of an inch between duct and obstacle. Assumption. Source: [`ROUTE_SOURCE`].
 const CLEARANCE: Length = Length::from_inches(0.25);
 
 impl Default for Options {

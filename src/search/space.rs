@@ -6,7 +6,7 @@ use crate::plan::{
 };
 use crate::units::Length;
 
-/// A cut of less than this, m, is the rounding of a sum of coordinates.
+/// A cut of less than this, m, is the rounding of a sum of coordinates. Of the computation.
 const ROUNDING: f64 = 1e-6;
 
 /// What stands somewhere.

@@ -5,10 +5,10 @@ use super::request::{Options, Tracks};
 use crate::plan::{Axis, HALF_MEMBER, Level, ObstacleKind, Plan, Point, RunPath};
 use crate::rules::{INTAKE_LIMIT, OPENING_LIMIT};
 
-/// Lines closer than this, m, are one.
+/// Lines closer than this, m, are one. Of the computation.
 const SAME: f64 = 1e-6;
 /// Half a framing bay of 16 in, m: a run over the ceiling or under the floor lies so far off it.
-/// Common practice, no source.
+/// Common practice, no source. Source: [`ROUTE_SOURCE`].
 const OFF_FLOOR: f64 = 0.2;
 
 /// The tracks that the drawing of `plan` gives for elbows whose tangent is `tangent`, m.

@@ -7,11 +7,11 @@ use crate::plan::{
 };
 use crate::units::Length;
 
-/// A long radius is so many diameters: common practice, no source.
+/// A long radius is so many diameters: common practice, no source. Source: [`ROUTE_SOURCE`].
 const LONG_RADIUS: f64 = 1.5;
-/// How far off a corner two 45s may sit, in.
+/// How far off a corner two 45s may sit, in. Source: [`ROUTE_SOURCE`].
 const OFF_CORNER: [f64; 4] = [6.0, 9.0, 12.0, 18.0];
-/// A turn this near to a right angle is one, deg.
+/// A turn this near to a right angle is one, deg. Of the computation.
 const ABOUT_RIGHT: f64 = 2.0;
 
 /// The elbow that a run in rigid duct is laid with: its first that is made for it.

@@ -14,9 +14,10 @@ use crate::duct::heat_transfer::{
 use crate::duct::tables::{
     blockage, blower, carry_speed, close_elbows, cycle_phase, emissivity, fault_odds,
     flexible_duct, insulation, leak, make_up_air, miller_bend, mitre_reynolds, rigid_duct,
-    segmented_elbow, sharp_mitre, termination, test_effort, velocity_points, wall_box,
+    segmented_elbow, sharp_mitre, site_reading, termination, test_effort, velocity_points,
+    wall_box,
 };
-use crate::plan::{CEILING_SOURCE, INSTRUMENT_SOURCE, LUMBER_SOURCE};
+use crate::plan::{CEILING_SOURCE, INSTRUMENT_SOURCE, LUMBER_SOURCE, ROUTE_SOURCE};
 use crate::source::Source;
 use serde::Serialize;
 
@@ -100,6 +101,10 @@ pub enum Subject {
     VelocityPoints,
     /// What a velocity on the centre line says of the mean.
     CentreLine,
+    /// The room that new routes keep.
+    NewRoutes,
+    /// What a reading may be off beside its instrument.
+    SiteReading,
     /// What an instrument is taken to have.
     Instruments,
     /// How likely each fault is.
@@ -113,7 +118,7 @@ pub enum Subject {
 }
 
 /// Every source of the physics with what it is for, in the order in which a run meets them.
-pub static SOURCES: [(Subject, &Source); 51] = [
+pub static SOURCES: [(Subject, &Source); 53] = [
     (Subject::AirDensity, &DENSITY_SOURCE),
     (Subject::AirViscosity, &VISCOSITY_SOURCE),
     (Subject::Saturation, &SATURATION_SOURCE),
@@ -160,7 +165,9 @@ pub static SOURCES: [(Subject, &Source); 51] = [
     (Subject::CarrySpeed, &carry_speed::INDUSTRIAL_SOURCE),
     (Subject::VelocityPoints, &velocity_points::SOURCE),
     (Subject::CentreLine, &velocity_points::CENTRE_LINE_SOURCE),
+    (Subject::NewRoutes, &ROUTE_SOURCE),
     (Subject::Instruments, &INSTRUMENT_SOURCE),
+    (Subject::SiteReading, &site_reading::SOURCE),
     (Subject::FaultOdds, &fault_odds::SOURCE),
     (Subject::TestEffort, &test_effort::SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),

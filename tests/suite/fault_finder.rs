@@ -4,8 +4,9 @@
 
 use crate::fault_cases::{Set, TrueFault};
 use crate::fault_world::World;
+use crate::site_readings::visit;
 use elbowroom::diagnosis::{Cause, CauseKind, Diagnosis, Test, diagnose};
-use elbowroom::plan::{Done, Entry, Mended, Preparation, Visit};
+use elbowroom::plan::{Done, Entry, Mended, Visit};
 
 /// The most tests that may be asked for after the first reading.
 const MOST_TESTS: usize = 4;
@@ -19,18 +20,6 @@ struct Walk {
     effort: f64,
     /// Of two places, whether the second was named once the first was cleaned.
     second: Option<bool>,
-}
-
-fn visit() -> Visit {
-    let mut visit = Visit::new("v1");
-    visit.preparation = [
-        Preparation::ScreenCleaned,
-        Preparation::DrumEmpty,
-        Preparation::NoHeatCycle,
-        Preparation::GaugeZeroed,
-    ]
-    .into();
-    visit
 }
 
 fn name(cause: &Cause) -> (CauseKind, Option<String>) {

@@ -57,7 +57,8 @@ fn house() -> Plan {
     plan
 }
 
-fn visit() -> Visit {
+/// A visit with everything made ready for a reading.
+pub fn visit() -> Visit {
     let mut visit = Visit::new("v1");
     visit.preparation = [
         Preparation::ScreenCleaned,

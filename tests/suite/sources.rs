@@ -86,7 +86,15 @@ fn sources_and_coefficients_are_declared_so_that_their_documentation_cannot_diff
 }
 
 /// The rooms whose figures are of physics or of a code.
-const ROOMS_OF_FIGURES: [&str; 5] = ["air", "duct", "plan", "system", "rules"];
+const ROOMS_OF_FIGURES: [&str; 7] = [
+    "air",
+    "duct",
+    "plan",
+    "system",
+    "rules",
+    "search",
+    "diagnosis",
+];
 
 /// What a const's own documentation says that its figure rests on.
 #[derive(Debug, PartialEq)]

@@ -16,6 +16,7 @@ pub mod mitre_reynolds;
 pub mod rigid_duct;
 pub mod segmented_elbow;
 pub mod sharp_mitre;
+pub mod site_reading;
 pub mod termination;
 pub mod test_effort;
 pub mod velocity_points;

@@ -264,6 +264,8 @@ pub(super) const fn subject(subject: Subject) -> &'static str {
         Subject::Ceiling => "Ceiling",
         Subject::VelocityPoints => "Points of a traverse",
         Subject::CentreLine => "Centre line against mean velocity",
+        Subject::NewRoutes => "Room that new routes keep",
+        Subject::SiteReading => "Readings on site",
         Subject::Instruments => "Gauges, vanes and thermometers",
         Subject::FaultOdds => "Odds of each fault",
         Subject::TestEffort => "Effort of each test on site",
