@@ -84,13 +84,14 @@ test('a typed length moves the run; a wrong one says what would work and changes
   await length.press('Enter');
   await expect(length).toHaveValue('7\' 3 1/2"');
   await expect(page.locator('[data-mark="length:leg:p4"]')).toHaveText('7\' 3 1/2"');
-  const before = await page.locator('.ledger table').innerText();
+  const sheet = new Sheet(page);
+  const before = await sheet.ledgerAtRest();
   await length.fill('7 furlongs');
   await length.press('Enter');
   await expect(page.locator('#leg-length-note')).toContainText('“furlongs” was not understood');
   await expect(page.locator('#leg-length-note')).toContainText('12\' 6"');
   await expect(length).toHaveValue('7 furlongs');
-  expect(await page.locator('.ledger table').innerText()).toBe(before);
+  expect(await sheet.ledgerAtRest()).toBe(before);
 });
 
 test('rise, elbow and termination are changed by their fields', async ({ page, site }) => {

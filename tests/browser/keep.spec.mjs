@@ -122,7 +122,7 @@ test.describe('what is stored, and when', () => {
     await open(page, site);
     const corner = await page.locator('[data-mark="corner:p3"]').boundingBox();
     const from = { x: corner.x + corner.width / 2, y: corner.y + corner.height / 2 };
-    const ledger = () => page.locator('.ledger table').innerText();
+    const ledger = () => new Sheet(page).ledgerText();
     const before = await ledger();
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();

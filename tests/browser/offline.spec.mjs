@@ -31,6 +31,7 @@ test('on the first visit already: offline, the page opens, is drawn on, keeps th
   await sheet.pull('corner:p4', 0, 30);
   await sheet.letGo();
   await expect(sheet.total('BackPressure')).not.toHaveText(before);
+  await sheet.ledgerAtRest();
   const drawn = await sheet.total('BackPressure').innerText();
   await expect(page.getByTestId('keep-word')).toHaveText('Saved in this browser');
   await page.reload();
@@ -97,6 +98,7 @@ test('a newer build waits under an open job, and starts with it when it is asked
     await sheet.letGo();
     await expect(sheet.total('BackPressure')).not.toHaveText(before);
     await sheet.banded();
+    await sheet.ledgerAtRest();
     const drawn = await sheet.total('BackPressure').innerText();
 
     // Beside another page it is refused.
