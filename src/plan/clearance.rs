@@ -154,10 +154,23 @@ impl Leg {
 
     /// How far it cuts into an obstacle, m.
     fn cut_into(&self, obstacle: &Obstacle) -> Option<f64> {
+        if !self.may_touch(obstacle) {
+            return None;
+        }
         match obstacle.kind {
             ObstacleKind::Framing { members, .. } => self.cut_into_members(obstacle, members),
             _ => Some(self.half - self.distance_to_box(obstacle)),
         }
+    }
+
+    /// Whether the boxes about the two, which are quick to compare, come near enough.
+    fn may_touch(&self, obstacle: &Obstacle) -> bool {
+        let near = self.half + HALF_MEMBER;
+        let meets = |from: f64, to: f64, least: f64, size: Length| {
+            from.max(to) + near >= least && from.min(to) - near <= least + size.metres()
+        };
+        meets(self.from.x, self.to.x, obstacle.x_m, obstacle.width)
+            && meets(self.from.y, self.to.y, obstacle.y_m, obstacle.depth)
     }
 
     fn cut_into_members(&self, obstacle: &Obstacle, members: Axis) -> Option<f64> {

@@ -154,7 +154,7 @@ impl Sample {
             let values = run.values(&Draw::at(quantiles));
             let own;
             let (at, air) = if let Some(air) = air {
-                (point_in(run, &values, air).ok()?.0, air)
+                (point_in(run, &values, air, None).ok()?.0, air)
             } else {
                 let point = point_with(run, &values).ok()?;
                 own = point.heat.map_or_else(|| run.air(), |profile| profile.air);

@@ -4,7 +4,7 @@ use super::compiled::Passage;
 use super::heat::{HeatProfile, HeatRun, march};
 use super::input::Values;
 use super::{AirAlong, Blower, CompiledRun, Draw, Driver, Evaluation};
-use crate::numeric::root;
+use crate::numeric::{RootError, falling_root, root};
 use crate::units::Airflow;
 use serde::Serialize;
 
@@ -16,6 +16,9 @@ const LEAST_SHARE: f64 = 1e-4;
 /// A warm riser may draw more air than the blower's free airflow, up to this many times it.
 /// Of the computation.
 const GREATEST_SHARE: f64 = 4.0;
+/// Where the airflow is first looked for, as a share of the blower's free airflow: most runs work
+/// near it. Of the computation.
+const USUAL_SHARE: f64 = 0.8;
 
 /// A run at the airflow that its driver gives it.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,7 +56,7 @@ pub(super) fn point_with(
     run: &CompiledRun,
     values: &Values,
 ) -> Result<OperatingPoint, OperatingPointError> {
-    let (evaluation, blower) = point_in(run, values, &run.air())?;
+    let (evaluation, blower) = point_in(run, values, &run.air(), None)?;
     let Some(heat) = &run.heat else {
         return Ok(OperatingPoint {
             evaluation,
@@ -72,46 +75,46 @@ fn point_with_heat(
     heat: &HeatRun,
     isothermal: Evaluation,
 ) -> Result<OperatingPoint, OperatingPointError> {
-    /// Of the airflow: 0.002 cfm of 200. Each turn is some fifty times nearer than the one before.
-    /// Of the computation.
+    /// Of the airflow: 0.002 cfm of 200. Of the computation.
     const SETTLED: f64 = 1e-5;
     const MOST_TURNS: usize = 8;
     let mut passages: Vec<Passage> = Vec::with_capacity(run.elements.len());
-    let mut profile: Option<HeatProfile> = None;
+    let mut air = run.air();
     let mut point = (isothermal, None);
-    for _ in 0..MOST_TURNS {
-        let constant;
-        let air = if let Some(profile) = &profile {
-            &profile.air
-        } else {
-            constant = run.air();
-            &constant
-        };
+    // How much the turn before moved the airflow.
+    let mut moved = f64::INFINITY;
+    let mut turn = 0;
+    loop {
+        turn += 1;
         passages.clear();
         let at_end = point.0.airflow_at_end;
-        run.each_from_end(at_end, values, air, |_, passage| passages.push(passage));
+        run.each_from_end(at_end, values, &air, |_, passage| passages.push(passage));
         passages.reverse();
-        let next = march(run, heat, &passages, values);
+        let profile = march(run, heat, &passages, values);
         let before = point.0.airflow;
-        point = point_in(run, values, &next.air)?;
-        profile = Some(next);
-        if (point.0.airflow / before - 1.0).abs() < SETTLED {
-            break;
+        point = point_in(run, values, &profile.air, Some(at_end))?;
+        let moves = (point.0.airflow / before - 1.0).abs();
+        // Each turn moves it by the same share of the one before: some fiftieth.
+        if moves * (moves / moved).min(1.0) < SETTLED || turn == MOST_TURNS {
+            let (evaluation, blower) = point;
+            return Ok(OperatingPoint {
+                evaluation,
+                blower,
+                heat: Some(profile),
+            });
         }
+        moved = moves;
+        air = profile.air;
     }
-    let (evaluation, blower) = point;
-    Ok(OperatingPoint {
-        evaluation,
-        blower,
-        heat: profile,
-    })
 }
 
-/// The operating point in air that is known along the run.
+/// The operating point in air that is known along the run, looked for from an airflow at the
+/// termination that is `near` it.
 pub(super) fn point_in(
     run: &CompiledRun,
     values: &Values,
     air: &AirAlong,
+    near: Option<Airflow>,
 ) -> Result<(Evaluation, Option<Blower>), OperatingPointError> {
     let blower = match run.driver {
         Driver::Stated(airflow) => return Ok((at_stated(run, airflow, values, air)?, None)),
@@ -124,14 +127,15 @@ pub(super) fn point_in(
         let rise = blower.static_rise(evaluation.airflow, run.density);
         (rise - evaluation.back_pressure).pascals()
     };
-    let least = free * LEAST_SHARE;
-    if spare(least) <= 0.0 {
-        return Err(OperatingPointError::NoAirflow);
-    }
-    // Almost every run works below the free airflow; only a strong draught needs the wider bracket.
-    let at_end = root(spare, least, free, TOLERANCE)
-        .or_else(|_| root(spare, free, free * GREATEST_SHARE, TOLERANCE))
-        .map_err(|_| OperatingPointError::OutOfRange)?;
+    let start = near.map_or(free * USUAL_SHARE, Airflow::cubic_metres_per_second);
+    let (least, greatest) = (free * LEAST_SHARE, free * GREATEST_SHARE);
+    let at_end =
+        falling_root(spare, start, least, greatest, TOLERANCE).map_err(|error| match error {
+            RootError::NotBracketed { at_lower, .. } if at_lower <= 0.0 => {
+                OperatingPointError::NoAirflow
+            }
+            _ => OperatingPointError::OutOfRange,
+        })?;
     let at_end = Airflow::from_cubic_metres_per_second(at_end);
     Ok((run.with(at_end, values, air), Some(blower)))
 }

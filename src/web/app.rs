@@ -20,7 +20,7 @@ use super::shares_panel::SharesPanel;
 use super::site_panel::SitePanel;
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
-use super::store::{Diameter, Store, label_text};
+use super::store::{Diameter, Store, Version, label_text};
 use super::totals::{DominantSentence, Totals};
 use crate::plan::Energy;
 use crate::report::words::{Caution, Label, Message};
@@ -47,7 +47,7 @@ fn show(opening: Opening) {
 fn App(opening: Opening) -> impl IntoView {
     let store = Store::new(opening);
     provide_context(Diameter::of(&store));
-    provide_context(Reroutes::start(store.plan));
+    provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
     provide_context(store);
     view! {
         <Header/>

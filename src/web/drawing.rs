@@ -75,7 +75,7 @@ pub(super) fn Drawing() -> impl IntoView {
                 <g>
                     <DraftMarks ground=false/>
                     <Cursor/>
-                    <ScaleBar view at=foot/>
+                    <ScaleBar view=view.into() at=foot/>
                 </g>
             </svg>
             <LengthOnDrawing/>

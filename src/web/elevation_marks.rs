@@ -101,7 +101,7 @@ pub(super) fn is_leg_length(mark: &Mark) -> bool {
 #[component]
 pub(super) fn LegLength(
     mark: RwSignal<Mark>,
-    view: Memo<View>,
+    view: Signal<View>,
     rows: Memo<BTreeMap<String, usize>>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
@@ -143,7 +143,7 @@ pub(super) fn LegLength(
 /// A corner's handle, with the room about it that a finger needs. It is lit with every element of
 /// its corner but the leg.
 #[component]
-pub(super) fn Handle(mark: RwSignal<Mark>, view: Memo<View>) -> impl IntoView {
+pub(super) fn Handle(mark: RwSignal<Mark>, view: Signal<View>) -> impl IntoView {
     let store = expect_context::<Store>();
     let first = mark.get_untracked();
     let node = first.element.map(|element| element.node);

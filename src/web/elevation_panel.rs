@@ -55,6 +55,7 @@ pub(super) fn ElevationPanel() -> impl IntoView {
             fitted(&drawn.elevation.bounds, size.get(), beside)
         }),
     });
+    let view = Signal::from(view);
     let pointer = Rc::new(ElevationPointer::new(store, drawn, view));
     let (down, moved, up) = (pointer.clone(), pointer.clone(), pointer.clone());
     let (lost, clicked, touched) = (pointer.clone(), pointer.clone(), pointer);
@@ -137,7 +138,7 @@ fn fitted(bounds: &Bounds, size: (f64, f64), [left, right]: [f64; 2]) -> View {
 
 /// What an element is drawn by: what grows with the elevation, then the texts and handles.
 #[component]
-fn Marks(drawn: Memo<Version<Drawn>>, view: Memo<View>) -> impl IntoView {
+fn Marks(drawn: Memo<Version<Drawn>>, view: Signal<View>) -> impl IntoView {
     let store = expect_context::<Store>();
     let transform = move || {
         let view = view.get();

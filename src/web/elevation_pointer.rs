@@ -44,12 +44,12 @@ enum Press {
 pub(super) struct ElevationPointer {
     store: Store,
     drawn: Memo<Version<Drawn>>,
-    view: Memo<View>,
+    view: Signal<View>,
     press: RefCell<Press>,
 }
 
 impl ElevationPointer {
-    pub fn new(store: Store, drawn: Memo<Version<Drawn>>, view: Memo<View>) -> Self {
+    pub fn new(store: Store, drawn: Memo<Version<Drawn>>, view: Signal<View>) -> Self {
         Self {
             store,
             drawn,

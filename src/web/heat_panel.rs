@@ -15,7 +15,7 @@ use leptos::prelude::*;
 #[component]
 pub(super) fn HeatPanel() -> impl IntoView {
     let store = expect_context::<Store>();
-    let follows = Memo::new(move |_| store.results.with(|results| results.figures.heat.is_some()));
+    let follows = Memo::new(move |_| store.steady.with(|results| results.figures.heat.is_some()));
     view! {
         <section class="panel heat" aria-labelledby="heat-title">
             <h2 id="heat-title">
@@ -37,7 +37,7 @@ pub(super) fn HeatPanel() -> impl IntoView {
 fn Plot() -> impl IntoView {
     let store = expect_context::<Store>();
     let plot = Memo::new(move |before: Option<&Option<HeatPlot>>| {
-        let found = store.results.with(|results| {
+        let found = store.steady.with(|results| {
             let (point, _) = results.assessment.working.as_ref()?;
             let profile = point.heat.as_ref()?;
             Some(HeatPlot::of(&results.assessment.run, profile))

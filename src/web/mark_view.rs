@@ -192,10 +192,10 @@ pub(super) fn ScreenMark(
     mark: RwSignal<Mark>,
     /// The window on the marks; the drawing's where none is given.
     #[prop(optional)]
-    view: Option<Memo<View>>,
+    view: Option<Signal<View>>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let view = view.unwrap_or(store.view);
+    let view = view.unwrap_or(store.view.into());
     let Diameter(diameter) = expect_context();
     let first = mark.get_untracked();
     let element = first.element.clone();

@@ -43,7 +43,6 @@ impl Pointer {
         let frame = Closure::new(move || {
             let action = next.borrow_mut().take();
             if let Some(action) = action {
-                store.steady.watch_frame();
                 store.act(action);
             }
         });

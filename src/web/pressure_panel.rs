@@ -104,7 +104,7 @@ pub(super) fn PressurePanel() -> impl IntoView {
             .with(|results| results.assessment.working.is_some())
     });
     let plot = Memo::new(move |before: Option<&Plot>| {
-        store.results.with(|results| {
+        store.steady.with(|results| {
             let working = results.assessment.working.as_ref();
             working.map_or_else(
                 || {

@@ -8,7 +8,7 @@ use leptos::prelude::*;
 #[component]
 pub(super) fn ScaleBar(
     /// The drawing's window.
-    view: Memo<View>,
+    view: Signal<View>,
     /// Where the bar begins, px.
     at: Signal<(f64, f64)>,
 ) -> impl IntoView {

@@ -17,7 +17,7 @@ pub(super) fn SuspectMarks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
     let marks: Memo<Vec<Mark>> = Memo::new(move |_| {
         let suspects = suspects(store);
-        store.plan.with(|plan| suspect_marks(plan, &suspects))
+        suspect_marks(&store.held(), &suspects)
     });
     let list = MarkList::following(ground, move |take| {
         marks.with(|marks| marks.iter().for_each(&mut *take));

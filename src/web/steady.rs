@@ -1,17 +1,18 @@
-//! What waits for the hand to rest: ledger, elevation and the other tables follow a drag as the drawing
-//! does while frames are quick. Once a frame was slow they follow when the hand rests.
+//! What leaves a drag its frames: ledger, elevation and the other tables follow the drawing between
+//! frames, while there is time for it, and otherwise when the hand rests.
 
 use super::store::{Results, Version};
 use gloo_timers::callback::Timeout;
 use leptos::prelude::*;
+use leptos::task::{spawn_local, tick};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use web_sys::IdleDeadline;
 
-/// A frame that takes longer than this, ms, from its start to after its painting, is slow: 60 in a
-/// second would leave 16.7.
-const SLOW: f64 = 12.0;
-/// A frame without the tables that takes less than this, ms, leaves room for them.
-const QUICK: f64 = 5.0;
 /// A hand that has not moved for this long, ms, rests.
 const REST: u32 = 80;
+/// What the tables are thought to take, ms, until they were timed: half of a frame at 60 in a second.
+const FIRST_GUESS: f64 = 8.0;
 
 /// The newest results that the tables show.
 #[derive(Clone, Copy)]
@@ -20,32 +21,42 @@ pub(super) struct Steady {
     pace: StoredValue<Pace, LocalStorage>,
 }
 
-#[derive(Default)]
 struct Pace {
-    /// Whether frames are slow: since one was, and until one is quick.
-    is_slow: bool,
+    /// The results as the hand has them.
+    newest: RwSignal<Version<Results>>,
+    /// Runs when the browser has nothing to do before the next frame.
+    idle: Option<Closure<dyn FnMut(IdleDeadline)>>,
+    /// Whether such a time was asked for and has not come yet.
+    waits: bool,
+    /// How long the tables took last, ms.
+    took: f64,
     /// Waits for the hand to rest.
     rest: Option<Timeout>,
 }
 
 impl Steady {
-    pub fn new(results: Memo<Version<Results>>, dragging: Memo<bool>) -> Self {
+    pub fn new(results: RwSignal<Version<Results>>, dragging: Memo<bool>) -> Self {
         let steady = Self {
             shown: RwSignal::new(results.get_untracked()),
-            pace: StoredValue::new_local(Pace::default()),
+            pace: StoredValue::new_local(Pace {
+                newest: results,
+                idle: None,
+                waits: false,
+                took: FIRST_GUESS,
+                rest: None,
+            }),
         };
+        let idle = Closure::new(move |deadline: IdleDeadline| steady.follow(&deadline));
+        steady.pace.update_value(|pace| pace.idle = Some(idle));
         Effect::new(move |_| {
-            let newest = results.get();
-            let dragging = dragging.get();
-            let waits = steady.pace.try_update_value(|pace| {
-                pace.rest = None;
-                dragging && pace.is_slow
-            });
-            if waits == Some(true) {
-                let rest = Timeout::new(REST, move || steady.show(newest));
+            results.track();
+            if dragging.get() {
+                let rest = Timeout::new(REST, move || steady.show());
                 steady.pace.update_value(|pace| pace.rest = Some(rest));
+                steady.ask_for_idle_time();
             } else {
-                steady.show(newest);
+                steady.pace.update_value(|pace| pace.rest = None);
+                steady.show();
             }
         });
         steady
@@ -56,23 +67,43 @@ impl Steady {
         self.shown.with(|shown| look(shown))
     }
 
-    fn show(self, newest: Version<Results>) {
-        if self.shown.with_untracked(|shown| *shown != newest) {
-            self.shown.set(newest);
+    fn show(self) {
+        let newest = self.pace.with_value(|pace| pace.newest).get_untracked();
+        if self.shown.with_untracked(|shown| *shown == newest) {
+            return;
         }
+        let begun = now();
+        self.shown.set(newest);
+        spawn_local(async move {
+            // The tables are written by then. Laid out here too, they leave the next frame only
+            // their paint.
+            tick().await;
+            let _ = document().body().map(|body| body.offset_height());
+            self.pace.update_value(|pace| pace.took = now() - begun);
+        });
     }
 
-    /// Watches how long the frame takes that has just begun.
-    pub fn watch_frame(self) {
-        let begun = now();
-        // The next task comes after the frame is painted.
-        Timeout::new(0, move || {
-            let took = now() - begun;
-            self.pace.update_value(|pace| {
-                pace.is_slow = took > if pace.is_slow { QUICK } else { SLOW };
-            });
-        })
-        .forget();
+    fn ask_for_idle_time(self) {
+        self.pace.update_value(|pace| {
+            if let (false, Some(idle)) = (pace.waits, &pace.idle) {
+                // Some browsers have no idle time to give: the tables wait for the hand to rest.
+                pace.waits = window()
+                    .request_idle_callback(idle.as_ref().unchecked_ref())
+                    .is_ok();
+            }
+        });
+    }
+
+    /// Shows the newest results, if there is time for them before the next frame.
+    fn follow(self, deadline: &IdleDeadline) {
+        let left = deadline.time_remaining();
+        let has_time = self.pace.try_update_value(|pace| {
+            pace.waits = false;
+            pace.took < left
+        });
+        if has_time == Some(true) {
+            self.show();
+        }
     }
 }
 

@@ -53,8 +53,10 @@ pub(super) struct Diameter(pub Memo<Length>);
 
 impl Diameter {
     pub fn of(store: &Store) -> Self {
-        let plan = store.plan;
-        Self(Memo::new(move |_| plan.with(|plan| plan.run.diameter)))
+        let results = store.results;
+        Self(Memo::new(move |_| {
+            results.with(|results| results.plan.run.diameter)
+        }))
     }
 }
 
@@ -62,22 +64,22 @@ impl Diameter {
 #[derive(Clone, Copy)]
 pub(super) struct Store {
     state: RwSignal<State>,
-    /// The plan.
-    pub plan: Memo<Version<Plan>>,
-    /// What is worked out from it.
-    pub results: Memo<Version<Results>>,
-    /// The same for what may wait until the hand rests.
+    /// What is worked out from the plan as the hand has it now.
+    pub results: RwSignal<Version<Results>>,
+    /// The same for all but the drawing and the totals.
     pub steady: Steady,
+    /// The plan that these belong to.
+    pub plan: Memo<Version<Plan>>,
     /// The drawing's window on the plan.
-    pub view: Memo<View>,
+    pub view: RwSignal<View>,
     /// The units shown.
-    pub units: Memo<UnitSystem>,
+    pub units: RwSignal<UnitSystem>,
     /// The selected element.
-    pub selection: Memo<Option<ElementId>>,
+    pub selection: RwSignal<Option<ElementId>>,
     /// The selected things about the run.
-    pub things: Memo<BTreeSet<ThingId>>,
+    pub things: RwSignal<BTreeSet<ThingId>>,
     /// The tool in hand.
-    pub tool: Memo<Tool>,
+    pub tool: RwSignal<Tool>,
     /// The leg or riser whose length is typed on the drawing.
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
@@ -102,29 +104,30 @@ impl Store {
     /// A store that shows the kept job, or else the example.
     pub fn new(mut opening: Opening) -> Self {
         let plan = opening.plan.take();
-        let state = RwSignal::new(State::new(plan.unwrap_or_else(the_example)));
-        let plan = Memo::new(move |_| state.with(|state| Version(Arc::clone(&state.plan))));
-        let results = Memo::new(move |_| Version(Arc::new(work_out(plan.get().0))));
-        let view = Memo::new(move |_| state.with(|state| state.view));
-        let units = Memo::new(move |_| state.with(|state| state.units));
-        let selection = Memo::new(move |_| state.with(|state| state.selection.clone()));
-        let things = Memo::new(move |_| state.with(|state| state.things.clone()));
-        let tool = Memo::new(move |_| state.with(|state| state.tool));
+        let state = State::new(plan.unwrap_or_else(the_example));
+        let results = RwSignal::new(Version(Arc::new(work_out(Arc::clone(&state.plan)))));
+        let view = RwSignal::new(state.view);
+        let units = RwSignal::new(state.units);
+        let selection = RwSignal::new(state.selection.clone());
+        let things = RwSignal::new(state.things.clone());
+        let tool = RwSignal::new(state.tool);
+        let state = RwSignal::new(state);
         let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
         let steady = Steady::new(results, dragging);
+        let plan = Memo::new(move |_| steady.with(|results| Version(Arc::clone(&results.plan))));
         let (ask_for_bands, banded) = band_client::start();
         Effect::new(move |_| {
             // The band never runs while something is dragged.
-            let plan = plan.get();
+            let plan = results.with(|results| Arc::clone(&results.plan));
             if !dragging.get() {
-                ask_for_bands(plan.0);
+                ask_for_bands(plan);
             }
         });
         Self {
             state,
-            plan,
             results,
             steady,
+            plan,
             view,
             units,
             selection,
@@ -148,6 +151,7 @@ impl Store {
             .state
             .try_update(|state| update(state, action))
             .unwrap_or_default();
+        self.follow_state();
         for effect in effects {
             match effect {
                 editor::Effect::Announce(name) => {
@@ -164,6 +168,26 @@ impl Store {
         }
     }
 
+    /// Hands on what of the state is new. Signals of their own rather than memos of the state: a
+    /// memo's followers are all asked again at each change of the state, and a drag changes it
+    /// sixty times a second.
+    fn follow_state(self) {
+        self.state.with_untracked(|state| {
+            set_new(self.view, &state.view);
+            set_new(self.units, &state.units);
+            set_new(self.selection, &state.selection);
+            set_new(self.things, &state.things);
+            set_new(self.tool, &state.tool);
+            let is_old = self
+                .results
+                .with_untracked(|results| !Arc::ptr_eq(&results.plan, &state.plan));
+            if is_old {
+                let results = work_out(Arc::clone(&state.plan));
+                self.results.set(Version(Arc::new(results)));
+            }
+        });
+    }
+
     /// Looks at the state; follows its changes where it is called in a reactive place.
     pub fn with_state<T>(self, look: impl FnOnce(&State) -> T) -> T {
         self.state.with(look)
@@ -174,7 +198,12 @@ impl Store {
         self.state.with_untracked(look)
     }
 
-    /// The plan as it is now.
+    /// The plan as the hand has it now; follows it.
+    pub fn held(self) -> Arc<Plan> {
+        self.results.with(|results| Arc::clone(&results.plan))
+    }
+
+    /// The plan as it is now, looked at once.
     pub fn plan_now(self) -> Arc<Plan> {
         self.with_state_now(|state| Arc::clone(&state.plan))
     }
@@ -190,21 +219,21 @@ impl Store {
         self,
         look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
     ) -> Option<T> {
-        let plan = self.plan.get();
+        let plan = self.held();
         self.banded.with(|banded| {
             let banded = banded
                 .as_ref()
-                .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
+                .filter(|banded| Arc::ptr_eq(&banded.plan, &plan))?;
             look(banded.bands.as_ref()?, banded.detail.as_ref())
         })
     }
 
     /// What the newest visit comes to, where that belongs to the plan as it is now.
     pub fn site(self) -> Option<Arc<SiteAnswer>> {
-        let plan = self.plan.get();
+        let plan = self.held();
         self.banded.with(|banded| {
             let banded = banded.as_ref()?;
-            let is_now = Arc::ptr_eq(&banded.plan, &plan.0);
+            let is_now = Arc::ptr_eq(&banded.plan, &plan);
             banded.site.clone().filter(|_| is_now)
         })
     }
@@ -236,6 +265,12 @@ impl Store {
             };
             say(Language::English, units, message)
         })
+    }
+}
+
+fn set_new<T: Clone + PartialEq + Send + Sync + 'static>(signal: RwSignal<T>, value: &T) {
+    if signal.with_untracked(|known| known != value) {
+        signal.set(value.clone());
     }
 }
 
