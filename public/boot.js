@@ -1,14 +1,24 @@
 // The page's only script: starts the program and, should it fail, says so calmly.
 //
 // The program is dead after a panic, so what a person must still be able to reach
-// then (the plan as last saved) is handed to this file beforehand. Three events on
+// then (the plan as last saved) is handed to this file beforehand. Four events on
 // `window`, all CustomEvents:
 //   elbowroom-kept   detail { name, text }   the plan as last saved, as a file
+//   elbowroom-done   detail text             the kind of a step that was taken
 //   elbowroom-panic  detail text             the panic's message
 //   elbowroom-stopped                        sent from here once the calm page shows
 
 let kept = null;
 let stopped = false;
+
+// The last steps, for a report of the fault: kind and time since the page opened, nothing personal.
+const MOST_STEPS = 50;
+const steps = [];
+addEventListener('elbowroom-done', (event) => {
+  if (stopped) return;
+  steps.push(`${(performance.now() / 1000).toFixed(1)} s  ${event.detail}`);
+  if (steps.length > MOST_STEPS) steps.shift();
+});
 
 addEventListener('elbowroom-kept', (event) => {
   if (!stopped) kept = event.detail;
@@ -48,6 +58,17 @@ function whatWasKept() {
   ];
 }
 
+function report(message) {
+  const build = document.querySelector('meta[name="elbowroom-build"]')?.content ?? 'not built';
+  const text = ['Elbowroom, report of a fault', build, navigator.userAgent, '', String(message ?? 'nothing'), '', 'Last steps:', ...steps, ''].join('\n');
+  const link = element('a', 'Download a report of the fault');
+  link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));
+  link.download = 'elbowroom-fault.txt';
+  const line = document.createElement('p');
+  line.append(link, ' It holds the message below, the browser\u2019s own name and the kinds of the last steps, and nothing of the plan.');
+  return line;
+}
+
 function stop(title, explanation, message) {
   // The first report is the cause; later ones are its echoes.
   if (stopped) return;
@@ -69,6 +90,7 @@ function stop(title, explanation, message) {
     element('h2', 'What was kept'),
     ...whatWasKept(),
     reload,
+    report(message),
     details,
   );
   document.body.replaceChildren(page);

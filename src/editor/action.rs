@@ -154,6 +154,13 @@ pub enum Action {
     SetBendMethod(BendMethod),
     /// Set what moves the air.
     SetFlow(Flow),
+    /// Name the job, and say what is to be said of it.
+    SetTitle {
+        /// Its name.
+        title: String,
+        /// A note below it.
+        note: String,
+    },
     /// Set the house's surroundings.
     SetSite(Site),
     /// Set the exhaust air.

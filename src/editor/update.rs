@@ -176,6 +176,13 @@ fn one_change(plan: &Plan, action: Action) -> Option<(ActionName, Changed)> {
             ActionName::SetAir,
             change::alter(plan, |plan| plan.flow = flow),
         ),
+        Action::SetTitle { title, note } => (
+            ActionName::SetTitle,
+            change::alter(plan, |plan| {
+                plan.title = title;
+                plan.note = note;
+            }),
+        ),
         Action::SetSite(site) => (
             ActionName::SetAir,
             change::alter(plan, |plan| plan.site = site),

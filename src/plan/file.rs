@@ -49,33 +49,47 @@ pub enum FileError {
     Value(ValueError),
 }
 
+impl FileError {
+    /// `found` where `known` is read.
+    pub(super) fn unknown_version(found: Option<&Value>, known: u64) -> Self {
+        Self::UnknownVersion {
+            found: found.map_or_else(String::new, |found| short(&found.to_string())),
+            known,
+        }
+    }
+}
+
 /// Reads a plan from the bytes of its file. Any bytes end in a plan or a [`FileError`].
 pub fn read(bytes: &[u8]) -> Result<Plan, FileError> {
-    if bytes.len() > LARGEST_FILE {
+    from_value(parsed(bytes, LARGEST_FILE)?)
+}
+
+/// The JSON in `bytes`, of which there may be so many.
+pub(super) fn parsed(bytes: &[u8], limit: usize) -> Result<Value, FileError> {
+    if bytes.len() > limit {
         return Err(FileError::TooLarge {
             bytes: bytes.len(),
-            limit: LARGEST_FILE,
+            limit,
         });
     }
     let text = core::str::from_utf8(bytes).map_err(|_| FileError::NotText)?;
     // Some editors put a mark before the text.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let mut value: Value = serde_json::from_str(text).map_err(|error| FileError::NotJson {
+    serde_json::from_str(text).map_err(|error| FileError::NotJson {
         line: error.line(),
         column: error.column(),
-    })?;
+    })
+}
+
+/// The plan that a file's JSON holds.
+pub(super) fn from_value(mut value: Value) -> Result<Plan, FileError> {
     let head = value.as_object_mut().ok_or(FileError::NotAPlan)?;
     if head.remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
         return Err(FileError::NotAPlan);
     }
     match head.remove("version") {
         Some(version) if version.as_u64() == Some(VERSION) => {}
-        found => {
-            return Err(FileError::UnknownVersion {
-                found: found.map_or_else(String::new, |found| short(&found.to_string())),
-                known: VERSION,
-            });
-        }
+        found => return Err(FileError::unknown_version(found.as_ref(), VERSION)),
     }
     let plan: Plan = serde_path_to_error::deserialize(value).map_err(|error| FileError::Field {
         path: error.path().to_string(),

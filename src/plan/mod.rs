@@ -12,6 +12,7 @@ mod exhaust;
 mod field;
 mod file;
 mod insulation;
+mod jobs_file;
 mod path;
 mod point;
 mod room;
@@ -39,6 +40,7 @@ pub use exhaust::{AlongRun, Exhaust, Phase};
 pub use field::Field;
 pub use file::{FileError, read, write};
 pub use insulation::{Insulation, Metal};
+pub use jobs_file::{read_jobs, write_jobs};
 pub use path::{Bend, Piece, PieceKind, RunPath};
 pub use point::{Heading, Point};
 pub use room::{

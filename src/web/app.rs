@@ -17,6 +17,8 @@ use super::reroute_panel::ReroutePanel;
 use super::search_client::Reroutes;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
+use super::shelf::Shelf;
+use super::shelf_view::ShelfDialog;
 use super::site_panel::SitePanel;
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
@@ -49,6 +51,7 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(Diameter::of(&store));
     provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
     provide_context(store);
+    provide_context(Shelf::new());
     view! {
         <Header/>
         <KeepNotice/>
@@ -79,6 +82,7 @@ fn App(opening: Opening) -> impl IntoView {
         </div>
         <Spoken/>
         <KeysHelp/>
+        <ShelfDialog/>
     }
 }
 

@@ -11,6 +11,9 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
+/// What is stored may be no plan, so it has no title to be named by.
+pub(super) const STORED_FILE: &str = "stored-plan.json";
+
 /// Reads `file` and opens its plan, or says why not.
 pub(super) fn open(store: Store, file: File) {
     spawn_local(async move {

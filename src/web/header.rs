@@ -5,6 +5,7 @@ use super::files;
 use super::keep_view::KeepWord;
 use super::large_type::LargeType;
 use super::offline_word::OfflineWord;
+use super::shelf_view::ShelfButton;
 use super::store::{Store, label_text, the_example};
 use crate::editor::Action;
 use crate::plan::blank;
@@ -66,6 +67,7 @@ fn Files() -> impl IntoView {
         }
     };
     view! {
+        <ShelfButton/>
         <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>
             {label_text(Label::OpenExample)}
         </button>

@@ -1,9 +1,10 @@
 //! The open job is kept in the browser: it opens with the page, and each committed change is stored
-//! at once. One write is under way at a time, and the newest plan waits.
+//! at once. One write is under way at a time, and the newest plan of each job waits.
 
 use super::files::file_name;
-use super::keep_store::{Fault, JobStore, Over, Record, Stored, object};
-use super::store::the_example;
+use super::keep_jobs::{Job, Jobs};
+use super::keep_news::KeepNews;
+use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored, object};
 use crate::plan::{FileError, Plan, read, write};
 use crate::report::words::ActionName;
 use gloo_timers::future::TimeoutFuture;
@@ -68,6 +69,7 @@ pub(super) struct Opening {
     /// The stored plan.
     pub plan: Option<Plan>,
     store: Option<JobStore>,
+    key: Option<JobKey>,
     known: Option<Record>,
     not_kept: Option<NotKept>,
     unreadable: Option<Unreadable>,
@@ -102,20 +104,27 @@ async fn opening() -> Opening {
     let mut opening = Opening::default();
     let stored = match JobStore::open().await {
         Ok(store) => {
-            let stored = store.read().await;
+            let stored = store.open_job().await;
             opening.store = Some(store);
             stored
         }
         Err(fault) => Err(fault),
     };
-    let (text, error) = match stored {
-        Ok(Stored::Nothing) => return opening,
+    let stored = match stored {
+        Ok(None) => return opening,
+        Ok(Some((key, stored))) => {
+            opening.key = Some(key);
+            stored
+        }
         Err(fault) => {
             opening.not_kept = Some(NotKept::from(fault));
             return opening;
         }
-        Ok(Stored::Foreign(text)) => (text, None),
-        Ok(Stored::Job(record)) => match read(record.text.as_bytes()) {
+    };
+    let (text, error) = match stored {
+        Stored::Nothing => return opening,
+        Stored::Foreign(text) => (text, None),
+        Stored::Job(record) => match read(record.text.as_bytes()) {
             Ok(plan) => {
                 opening.plan = Some(plan);
                 opening.known = Some(record);
@@ -140,36 +149,45 @@ pub(super) struct Keeper {
 
 struct Desk {
     store: Option<JobStore>,
-    over: Over,
+    jobs: Jobs,
     under_way: bool,
-    waiting: Option<Arc<Plan>>,
-    /// Whether the open plan is the example as it comes.
-    untouched: bool,
+    /// The newest plan of each job that is not on the disk yet, the oldest first.
+    waiting: Vec<(usize, Arc<Plan>)>,
     /// What was stored when the page opened and could not be read, until a plan takes its place.
     unreadable: Option<Unreadable>,
+    /// Tells other tabs of what is stored, and hears of theirs.
+    news: KeepNews,
 }
 
 impl Keeper {
-    /// Goes on from what the page opened with.
-    pub fn new(opening: Opening) -> Self {
+    /// Goes on from what the page opened with: `plan`, which is the example where that was nothing.
+    pub fn new(opening: Opening, plan: &Arc<Plan>) -> Self {
         let untouched = opening.known.is_none();
         let (progress, set_progress) = signal(match opening.not_kept {
             Some(why) => Progress::NotKept(why),
             None if untouched => Progress::Untouched,
             None => Progress::Saved,
         });
-        Self {
+        let job = Job {
+            key: opening.key,
+            over: Over::Only(opening.known.map_or(Stored::Nothing, Stored::Job)),
+            untouched,
+        };
+        let keeper = Self {
             progress,
             set_progress,
             desk: StoredValue::new_local(Desk {
                 store: opening.store,
-                over: Over::Only(opening.known.map_or(Stored::Nothing, Stored::Job)),
+                jobs: Jobs::new(job, plan),
                 under_way: false,
-                waiting: None,
-                untouched,
+                waiting: Vec::new(),
                 unreadable: opening.unreadable,
+                news: KeepNews::silent(),
             }),
-        }
+        };
+        let news = KeepNews::start(move |key| keeper.heard_of(key));
+        keeper.desk.update_value(|desk| desk.news = news);
+        keeper
     }
 
     /// What was stored when the page opened and could not be read, until a plan takes its place.
@@ -177,24 +195,58 @@ impl Keeper {
         self.desk.with_value(|desk| desk.unreadable.clone())
     }
 
-    /// Stores `plan` after the step called `name`, unless it is the example that was only opened.
+    /// Stores `plan` after the step called `name`, unless nobody has changed it since it was opened
+    /// as it comes.
     pub fn keep(self, name: ActionName, plan: Arc<Plan>) {
-        let untouched = name == ActionName::OpenPlan && *plan == the_example();
-        self.desk.update_value(|desk| desk.untouched = untouched);
-        if !untouched {
+        let untouched = self.desk.try_update_value(|desk| {
+            desk.jobs.take(name, &plan);
+            desk.jobs.now().untouched
+        });
+        if untouched == Some(false) {
             self.put_in_line(plan);
         } else if self.progress.get_untracked() == Progress::Saved {
             self.show(Progress::Untouched);
         }
     }
 
-    /// Stores `plan` in place of whatever is stored.
+    /// Stores `plan` in place of whatever is stored for its job.
     pub fn keep_instead(self, plan: Arc<Plan>) {
         self.desk.update_value(|desk| {
-            desk.over = Over::Anything;
-            desk.untouched = false;
+            let job = desk.jobs.now_mut();
+            job.over = Over::Anything;
+            job.untouched = false;
         });
         self.put_in_line(plan);
+    }
+
+    /// Stores `plan` as a job of its own; what is stored for its job stays.
+    pub fn keep_as_another(self, plan: Arc<Plan>) {
+        self.desk
+            .update_value(|desk| desk.jobs.part(Job::new(false), &plan));
+        self.put_in_line(plan);
+    }
+
+    /// The plan that is opened next is the stored job of `key`.
+    pub fn opens_next(self, key: JobKey, record: Record) {
+        let job = Job {
+            key: Some(key),
+            over: Over::Only(Stored::Job(record)),
+            untouched: false,
+        };
+        self.desk.update_value(|desk| desk.jobs.coming = Some(job));
+    }
+
+    /// The key of the open job, once it has one.
+    pub fn key(self) -> Option<JobKey> {
+        self.desk.with_value(|desk| desk.jobs.now().key.clone())
+    }
+
+    /// Another tab has stored the job of `key`.
+    fn heard_of(self, key: &str) {
+        let is_open = self.key().is_some_and(|own| own.as_str() == key);
+        if is_open {
+            self.show(Progress::NotKept(NotKept::Elsewhere));
+        }
     }
 
     /// Says it where it is news: what is shown for it stays in place, a focused button too.
@@ -206,7 +258,9 @@ impl Keeper {
 
     fn put_in_line(self, plan: Arc<Plan>) {
         let idle = self.desk.try_update_value(|desk| {
-            desk.waiting = Some(plan);
+            let job = desk.jobs.place();
+            desk.waiting.retain(|(waits, _)| *waits != job);
+            desk.waiting.push((job, plan));
             !core::mem::replace(&mut desk.under_way, true)
         });
         if idle == Some(true) {
@@ -215,67 +269,80 @@ impl Keeper {
     }
 
     async fn save_in_turn(self) {
-        while let Some(plan) = self.next_in_line() {
+        while let Some((job, plan)) = self.next_in_line() {
             // What is not kept stays said until it is.
             if !matches!(self.progress.get_untracked(), Progress::NotKept(_)) {
                 self.show(Progress::Saving);
             }
             let no_answer = move || self.show(Progress::NotKept(NotKept::NoAnswer));
             let slow = set_timeout_with_handle(no_answer, LONGEST_WAIT);
-            let saved = self.save(&plan).await;
+            let saved = self.save(job, &plan).await;
             if let Ok(slow) = slow {
                 slow.clear();
             }
             self.show(match saved {
-                Ok(()) if self.desk.with_value(|desk| desk.untouched) => Progress::Untouched,
+                Ok(()) if self.desk.with_value(|desk| desk.jobs.now().untouched) => {
+                    Progress::Untouched
+                }
                 Ok(()) => Progress::Saved,
                 Err(fault) => Progress::NotKept(self.not_kept(fault)),
             });
         }
     }
 
-    fn next_in_line(self) -> Option<Arc<Plan>> {
+    fn next_in_line(self) -> Option<(usize, Arc<Plan>)> {
         let next = |desk: &mut Desk| {
-            let next = desk.waiting.take();
+            let next = (!desk.waiting.is_empty()).then(|| desk.waiting.remove(0));
             desk.under_way = next.is_some();
             next
         };
         self.desk.try_update_value(next).flatten()
     }
 
-    async fn save(self, plan: &Plan) -> Result<(), Fault> {
+    async fn save(self, job: usize, plan: &Plan) -> Result<(), Fault> {
         let record = Record {
             text: write(plan),
             stored_at_ms: js_sys::Date::now(),
         };
-        let mut saved = self.try_to_save(&record).await;
+        let mut saved = self.try_to_save(job, &record).await;
         for pause in PAUSES_MS {
             if !matches!(saved, Err(Fault::Failed | Fault::Refused)) {
                 break;
             }
             TimeoutFuture::new(pause).await;
-            saved = self.try_to_save(&record).await;
+            saved = self.try_to_save(job, &record).await;
         }
         saved?;
-        tell_kept(plan, &record.text);
         self.desk.update_value(|desk| {
-            desk.over = Over::Only(Stored::Job(record));
-            desk.unreadable = None;
+            if job == desk.jobs.place() {
+                tell_kept(plan, &record.text);
+            }
+            if job == Jobs::FIRST {
+                desk.unreadable = None;
+            }
+            let job = desk.jobs.at_mut(job);
+            job.over = Over::Only(Stored::Job(record));
+            if let Some(key) = &job.key {
+                desk.news.tell(key.as_str());
+            }
         });
         Ok(())
     }
 
-    async fn try_to_save(self, record: &Record) -> Result<(), Fault> {
-        let at_hand = self
-            .desk
-            .try_update_value(|desk| (desk.store.take(), desk.over.clone()));
-        let (store, over) = at_hand.ok_or(Fault::Failed)?;
+    async fn try_to_save(self, job: usize, record: &Record) -> Result<(), Fault> {
+        let at_hand = self.desk.try_update_value(|desk| {
+            let opens = job == desk.jobs.place();
+            let job = desk.jobs.at_mut(job);
+            let key = job.key.get_or_insert_with(JobKey::new).clone();
+            (desk.store.take(), key, job.over.clone(), opens)
+        });
+        let (store, key, over, opens) = at_hand.ok_or(Fault::Failed)?;
         let store = match store {
             Some(store) => store,
             None => JobStore::open().await?,
         };
         // After a fault the next attempt opens the storage anew.
-        store.write(&over, record).await?;
+        store.write(&key, &over, record, opens).await?;
         self.desk.update_value(|desk| desk.store = Some(store));
         Ok(())
     }

@@ -1,5 +1,5 @@
-//! The browser's own storage: one record, the open job. Inside a transaction nothing but the storage
-//! is awaited, since a transaction ends once it is left idle.
+//! The browser's own storage: a record for each job, and which of them was open last. Inside a
+//! transaction nothing but the storage is awaited, since a transaction ends once it is left idle.
 
 use idb::{Database, DatabaseEvent, Error, Factory, ObjectStoreParams, Transaction};
 use idb::{TransactionMode, TransactionResult};
@@ -10,12 +10,38 @@ use web_sys::{DomException, IdbDatabase, IdbTransaction};
 const DATABASE: &str = "elbowroom";
 const VERSION: u32 = 1;
 const STORE: &str = "job";
-const KEY: &str = "open";
+/// Under this key stands the key of the job that was open last.
+const OPEN: &str = "open";
 /// A record's fields.
 const TEXT: &str = "text";
 const STORED_AT: &str = "stored_at_ms";
 
-/// The open job as it is stored.
+/// The key of a job in the storage.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct JobKey(String);
+
+impl JobKey {
+    /// A key that no job has yet.
+    pub fn new() -> Self {
+        // Two jobs of one millisecond differ by chance alone, in one of 2^52 cases not.
+        Self(format!(
+            "{}-{}",
+            js_sys::Date::now(),
+            js_sys::Math::random()
+        ))
+    }
+
+    /// As text.
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+
+    fn value(&self) -> JsValue {
+        JsValue::from_str(&self.0)
+    }
+}
+
+/// A job as it is stored.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Record {
     /// The plan's file.
@@ -132,28 +158,80 @@ impl JobStore {
         Ok(Self(request.await.map_err(refused)?.into()))
     }
 
-    /// What is stored now.
-    pub async fn read(&self) -> Result<Stored, Fault> {
-        let database = Database::from(self.0.clone());
-        let transaction = database.transaction(&[STORE], TransactionMode::ReadOnly)?;
-        stored(&transaction).await
-    }
-
-    /// Stores `record`; done once it is on the disk.
-    pub async fn write(&self, over: &Over, record: &Record) -> Result<(), Fault> {
+    /// The job that was open last; none where there was none.
+    pub async fn open_job(&self) -> Result<Option<(JobKey, Stored)>, Fault> {
         let raw = self.strict_transaction()?;
         let transaction = Transaction::from(raw.clone());
-        if !over.allows(&stored(&transaction).await?, record) {
+        let store = transaction.object_store(STORE)?;
+        let Some(value) = store.get(JsValue::from_str(OPEN))?.await? else {
+            return Ok(None);
+        };
+        if let Some(key) = value.as_string() {
+            let key = JobKey(key);
+            let stored = stored(&transaction, &key).await?;
+            return Ok((stored != Stored::Nothing).then_some((key, stored)));
+        }
+        // Once there was one job, in this very place: it gets a key like any other.
+        let key = JobKey::new();
+        store.put(&value, Some(&key.value()))?.await?;
+        let open = JsValue::from_str(OPEN);
+        store.put(&key.value(), Some(&open))?.await?;
+        committed(transaction, &raw).await?;
+        Ok(Some((key, Stored::of(&value))))
+    }
+
+    /// What is stored under `key`.
+    pub async fn read(&self, key: &JobKey) -> Result<Stored, Fault> {
+        let database = Database::from(self.0.clone());
+        let transaction = database.transaction(&[STORE], TransactionMode::ReadOnly)?;
+        stored(&transaction, key).await
+    }
+
+    /// All jobs.
+    pub async fn all(&self) -> Result<Vec<(JobKey, Stored)>, Fault> {
+        let database = Database::from(self.0.clone());
+        let transaction = database.transaction(&[STORE], TransactionMode::ReadOnly)?;
+        let store = transaction.object_store(STORE)?;
+        let keys = store.get_all_keys(None, None)?.await?;
+        let values = store.get_all(None, None)?.await?;
+        let keys = keys.iter().map(JsValue::as_string);
+        let jobs = keys.zip(&values).filter_map(|(key, value)| {
+            let key = key.filter(|key| key != OPEN)?;
+            Some((JobKey(key), Stored::of(value)))
+        });
+        Ok(jobs.collect())
+    }
+
+    /// Stores `record` under `key`; done once it is on the disk. Where it `opens`, the page opens with
+    /// it from now on.
+    pub async fn write(
+        &self,
+        key: &JobKey,
+        over: &Over,
+        record: &Record,
+        opens: bool,
+    ) -> Result<(), Fault> {
+        let raw = self.strict_transaction()?;
+        let transaction = Transaction::from(raw.clone());
+        if !over.allows(&stored(&transaction, key).await?, record) {
             return Err(Fault::Occupied);
         }
         let store = transaction.object_store(STORE)?;
-        store
-            .put(&record.to_value(), Some(&JsValue::from_str(KEY)))?
-            .await?;
-        match transaction.commit()?.await {
-            Ok(TransactionResult::Committed) => Ok(()),
-            Ok(TransactionResult::Aborted) | Err(_) => Err(Fault::of(raw.error().as_ref())),
+        store.put(&record.to_value(), Some(&key.value()))?.await?;
+        if opens {
+            let open = JsValue::from_str(OPEN);
+            store.put(&key.value(), Some(&open))?.await?;
         }
+        committed(transaction, &raw).await
+    }
+
+    /// Takes the job of `key` out.
+    pub async fn remove(&self, key: &JobKey) -> Result<(), Fault> {
+        let raw = self.strict_transaction()?;
+        let transaction = Transaction::from(raw.clone());
+        let store = transaction.object_store(STORE)?;
+        store.delete(key.value())?.await?;
+        committed(transaction, &raw).await
     }
 
     /// A transaction that is done only once its data are on the disk. The bindings know no such
@@ -182,16 +260,27 @@ impl Over {
     }
 }
 
-async fn stored(transaction: &Transaction) -> Result<Stored, Fault> {
+impl Stored {
+    fn of(value: &JsValue) -> Self {
+        match Record::from_value(value) {
+            Some(record) => Self::Job(record),
+            None => Self::Foreign(as_text(value)),
+        }
+    }
+}
+
+async fn stored(transaction: &Transaction, key: &JobKey) -> Result<Stored, Fault> {
     let store = transaction.object_store(STORE)?;
-    let value = store.get(JsValue::from_str(KEY))?.await?;
-    let Some(value) = value else {
-        return Ok(Stored::Nothing);
-    };
-    Ok(match Record::from_value(&value) {
-        Some(record) => Stored::Job(record),
-        None => Stored::Foreign(as_text(&value)),
-    })
+    let value = store.get(key.value())?.await?;
+    Ok(value.map_or(Stored::Nothing, |value| Stored::of(&value)))
+}
+
+/// Waits until what was asked of a transaction is on the disk.
+async fn committed(transaction: Transaction, raw: &IdbTransaction) -> Result<(), Fault> {
+    match transaction.commit()?.await {
+        Ok(TransactionResult::Committed) => Ok(()),
+        Ok(TransactionResult::Aborted) | Err(_) => Err(Fault::of(raw.error().as_ref())),
+    }
 }
 
 /// As much of a foreign value as text can hold.

@@ -2,12 +2,14 @@
 
 use super::files::{self, hand_out};
 use super::keep::{NotKept, Progress, Unreadable};
+use super::keep_store::{JobStore, Stored};
+use super::shelf::shelf_text;
 use super::store::{Store, label_text};
-use crate::report::words::{Label, Message};
+use crate::editor::Action;
+use crate::plan::read;
+use crate::report::words::{Label, Message, ShelfLabel};
 use leptos::prelude::*;
-
-/// What is stored may be no plan, so it has no title to be named by.
-const STORED_FILE: &str = "stored-plan.json";
+use wasm_bindgen_futures::spawn_local;
 
 /// Saving, saved or not kept, in a word.
 #[component]
@@ -62,6 +64,20 @@ fn notice(store: Store, why: NotKept) -> impl IntoView {
                 </button>
                 <button
                     type="button"
+                    hidden=why != NotKept::Elsewhere
+                    on:click=move |_| store.keeper.keep_as_another(store.plan_now())
+                >
+                    {shelf_text(ShelfLabel::KeepBoth)}
+                </button>
+                <button
+                    type="button"
+                    hidden=why != NotKept::Elsewhere
+                    on:click=move |_| open_other(store)
+                >
+                    {shelf_text(ShelfLabel::OpenOther)}
+                </button>
+                <button
+                    type="button"
                     hidden=!replaces
                     on:click=move |_| store.keeper.keep_instead(store.plan_now())
                 >
@@ -93,6 +109,24 @@ fn reason(store: Store, why: NotKept, unreadable: Option<&Unreadable>) -> String
 fn download_stored(unreadable: Option<&Unreadable>) {
     if let Some(Unreadable { text, .. }) = unreadable {
         // A browser that hands out no files shows that itself.
-        let _ = hand_out(STORED_FILE, "application/json", text);
+        let _ = hand_out(files::STORED_FILE, "application/json", text);
     }
+}
+
+/// Opens what another tab stored for the open job; what was here stays a step of undo.
+fn open_other(store: Store) {
+    let Some(key) = store.keeper.key() else {
+        return;
+    };
+    spawn_local(async move {
+        let stored = async { JobStore::open().await?.read(&key).await };
+        let Ok(Stored::Job(record)) = stored.await else {
+            store.trouble.set(shelf_text(ShelfLabel::StorageFailed));
+            return;
+        };
+        if let Ok(plan) = read(record.text.as_bytes()) {
+            store.keeper.opens_next(key, record);
+            store.act(Action::Open(Box::new(plan)));
+        }
+    });
 }

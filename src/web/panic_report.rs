@@ -1,21 +1,33 @@
-//! Tells the loader of a panic: after one the program is dead, and the loader draws what is left.
+//! Tells the loader of a panic, and beforehand of what was done: after one the program is dead, and the
+//! loader draws what is left.
 
+use crate::report::words::ActionName;
 use wasm_bindgen::JsValue;
 
-/// The event that `boot.js` waits for.
-const EVENT: &str = "elbowroom-panic";
+/// The events that `boot.js` waits for.
+const PANIC: &str = "elbowroom-panic";
+const DONE: &str = "elbowroom-done";
 
 /// From now on a panic reaches the loader as an event that holds its message.
 pub(super) fn install() {
     std::panic::set_hook(Box::new(|information| {
-        let options = web_sys::CustomEventInit::new();
-        options.set_detail(&JsValue::from_str(&information.to_string()));
-        if let (Some(window), Ok(event)) = (
-            web_sys::window(),
-            web_sys::CustomEvent::new_with_event_init_dict(EVENT, &options),
-        ) {
-            // Nothing is left to do where even this fails.
-            let _ = window.dispatch_event(&event);
-        }
+        tell(PANIC, &information.to_string());
     }));
+}
+
+/// The loader learns which step was taken: the kind alone, and nothing that was typed or drawn.
+pub(super) fn tell_done(name: ActionName) {
+    tell(DONE, &format!("{name:?}"));
+}
+
+fn tell(event: &str, detail: &str) {
+    let options = web_sys::CustomEventInit::new();
+    options.set_detail(&JsValue::from_str(detail));
+    if let (Some(window), Ok(event)) = (
+        web_sys::window(),
+        web_sys::CustomEvent::new_with_event_init_dict(event, &options),
+    ) {
+        // Nothing is left to do where even this fails.
+        let _ = window.dispatch_event(&event);
+    }
 }

@@ -53,7 +53,9 @@ pub(super) fn SelectedSheet() -> impl IntoView {
         }
     };
     let escape = window_event_listener(leptos::ev::keydown, move |event| {
-        let free = !event.default_prevented() && !store.shows_keys.get_untracked();
+        // A dialog over the page takes the key for itself.
+        let dialog = document().query_selector("dialog[open]").ok().flatten();
+        let free = !event.default_prevented() && dialog.is_none();
         if event.key() == "Escape" && free && open.get_untracked() && is_sheet() {
             event.prevent_default();
             let_go();

@@ -3,6 +3,7 @@
 use super::band_client::{self, Banded};
 use super::band_protocol::SiteAnswer;
 use super::keep::{Keeper, Opening};
+use super::panic_report::tell_done;
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
@@ -105,6 +106,7 @@ impl Store {
     pub fn new(mut opening: Opening) -> Self {
         let plan = opening.plan.take();
         let state = State::new(plan.unwrap_or_else(the_example));
+        let keeper = Keeper::new(opening, &state.plan);
         let results = RwSignal::new(Version(Arc::new(work_out(Arc::clone(&state.plan)))));
         let view = RwSignal::new(state.view);
         let units = RwSignal::new(state.units);
@@ -141,7 +143,7 @@ impl Store {
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),
             shows_keys: RwSignal::new(false),
-            keeper: Keeper::new(opening),
+            keeper,
         }
     }
 
@@ -155,6 +157,7 @@ impl Store {
         for effect in effects {
             match effect {
                 editor::Effect::Announce(name) => {
+                    tell_done(name);
                     self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
                     self.announcement.set(self.new_totals());

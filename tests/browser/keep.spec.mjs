@@ -4,7 +4,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import { test, expect, open } from './page.mjs';
 import {
-  WORD, handedOut, job, planFile, replaceStored, saved, stored, takeTermination, word,
+  WORD, handedOut, job, jobsStored, planFile, rename, replaceStored, saved, storeAsOnce, stored,
+  takeTermination, word,
 } from './keep.mjs';
 import { Sheet } from './sheet.mjs';
 
@@ -21,10 +22,14 @@ async function editAndWait(page, key = 'ArrowRight') {
 
 /** From the next load on, every write that the page asks of the storage is noted. */
 const noteWrites = (page) => page.addInitScript(() => {
+  // A job and the note of which is open are put in one transaction: that is one write.
+  const transactions = new Set();
   globalThis.writes = [];
   const { put } = IDBObjectStore.prototype;
   IDBObjectStore.prototype.put = function note(...given) {
-    globalThis.writes.push({ durability: this.transaction.durability });
+    const { transaction } = this;
+    if (!transactions.has(transaction)) globalThis.writes.push({ durability: transaction.durability });
+    transactions.add(transaction);
     return put.apply(this, given);
   };
 });
@@ -85,9 +90,11 @@ test.describe('what was done is there after a reload', () => {
     await editAndWait(page);
     const edited = await text(planFile(page));
     await page.getByRole('button', { name: 'Start blank' }).click();
+    await expect(word(page)).toHaveText(WORD.untouched);
+    await rename(page, 'Second job');
     await saved(page);
     await page.reload();
-    await expect(job(page)).toHaveText('New plan');
+    await expect(job(page)).toHaveText('Second job');
 
     await new Sheet(page).choose(edited);
     await page.getByRole('button', { name: 'Start blank' }).click();
@@ -96,6 +103,17 @@ test.describe('what was done is there after a reload', () => {
     await page.reload();
     await saved(page);
     expect(await text(planFile(page))).toBe(edited);
+  });
+
+  test('the one job that the first version of the page kept', async ({ page, site }) => {
+    await open(page, site);
+    await editAndWait(page);
+    const edited = await text(planFile(page));
+    await storeAsOnce(page, { text: edited, stored_at_ms: 1 });
+    await page.reload();
+    await saved(page);
+    expect(await text(planFile(page))).toBe(edited);
+    expect(await jobsStored(page)).toBe(1);
   });
 });
 
@@ -304,26 +322,57 @@ test.describe('a storage that does not keep', () => {
   });
 });
 
-test('two tabs never write over one another without being told to', async ({ context, page, site }) => {
-  await open(page, site);
-  await editAndWait(page);
-  const other = await context.newPage();
-  await open(other, site);
-  await editAndWait(other, 'ArrowDown');
-  const theirs = await stored(page);
+test.describe('two tabs on one job', () => {
+  /** Both tabs have the job open; the second has stored a change that the first does not have. */
+  async function conflict(context, page, site) {
+    await open(page, site);
+    await editAndWait(page);
+    const other = await context.newPage();
+    await open(other, site);
+    await editAndWait(other, 'ArrowDown');
+    return other;
+  }
 
-  await page.keyboard.press('ArrowRight');
-  await expect(word(page)).toHaveText(WORD.notKept);
-  await expect(notice(page)).toContainText('another tab');
-  expect(await stored(page)).toEqual(theirs);
+  test('never write over one another without being told to', async ({ context, page, site }) => {
+    const other = await conflict(context, page, site);
+    const theirs = await stored(page);
 
-  await page.getByRole('button', { name: 'Keep this plan instead' }).click();
-  await saved(page);
-  const ours = await stored(page);
-  expect(ours.text).toBe(await text(planFile(page)));
-  await other.keyboard.press('ArrowDown');
-  await expect(word(other)).toHaveText(WORD.notKept);
-  expect(await stored(page)).toEqual(ours);
+    // Noticed before anything is done here.
+    await expect(word(page)).toHaveText(WORD.notKept);
+    await page.keyboard.press('ArrowRight');
+    await expect(notice(page)).toContainText('another tab');
+    await expect(word(page)).toHaveText(WORD.notKept);
+    expect(await stored(page)).toEqual(theirs);
+
+    await page.getByRole('button', { name: 'Keep this plan instead' }).click();
+    await saved(page);
+    const ours = await stored(page);
+    expect(ours.text).toBe(await text(planFile(page)));
+    await other.keyboard.press('ArrowDown');
+    await expect(word(other)).toHaveText(WORD.notKept);
+    expect(await stored(page)).toEqual(ours);
+  });
+
+  test('may both be kept, each as a job of its own', async ({ context, page, site }) => {
+    const other = await conflict(context, page, site);
+    await notice(page).getByRole('button', { name: 'Keep mine as another job' }).click();
+    await saved(page);
+    expect(await jobsStored(page)).toBe(2);
+    expect((await stored(page)).text).toBe(await text(planFile(page)));
+    await other.keyboard.press('ArrowDown');
+    await saved(other);
+    expect(await jobsStored(page)).toBe(2);
+  });
+
+  test('the other one may be opened, and undo brings back what was here', async ({ context, page, site }) => {
+    const other = await conflict(context, page, site);
+    const [mine, theirs] = [await text(planFile(page)), await text(planFile(other))];
+    await notice(page).getByRole('button', { name: 'Open the other one' }).click();
+    await saved(page);
+    expect(await text(planFile(page))).toBe(theirs);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await text(planFile(page))).toBe(mine);
+  });
 });
 
 test('a real panic shows the calm page with the plan as last saved, and a reload goes on from it', async ({ page, site, problems }) => {
@@ -337,6 +386,11 @@ test('a real panic shows the calm page with the plan as last saved, and a reload
   });
   await page.locator('tr[data-element="leg:p2"] button').click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Elbowroom had to stop');
+  const report = page.getByRole('link', { name: 'Download a report of the fault' });
+  const reported = await text(handedOut(page, () => report.click()));
+  expect(reported).toContain('panicked at');
+  expect(reported).toMatch(/\d\.\d s {2}\w+\n$/);
+  expect(reported).not.toContain('Example');
   await page.getByText('What the page reported').click();
   await expect(page.locator('pre')).toContainText(/panicked at .*\.rs/);
   const link = page.getByRole('link', { name: 'Download example-laundry-with-a-chimney-breast.json' });

@@ -299,10 +299,12 @@ fn surroundings() -> impl Strategy<Value = Action> {
             airflow: Airflow::from_cubic_metres_per_second(airflow),
         })
     });
+    let named = (".{0,12}", ".{0,12}").prop_map(|(title, note)| Action::SetTitle { title, note });
     prop_oneof![
         site,
         exhaust,
         stated,
+        named,
         Just(Action::SetFlow(Flow::TypicalBlower {})),
     ]
 }
@@ -489,7 +491,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 46;
+pub const KINDS: usize = 47;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -541,5 +543,6 @@ pub fn kind(action: &Action) -> usize {
         Action::DragRise { .. } => 42,
         Action::KeepThings => 43,
         Action::ChangeVisit(_) => 44,
+        Action::SetTitle { .. } => 46,
     }
 }

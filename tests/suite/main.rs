@@ -15,6 +15,7 @@ mod tally;
 
 mod air;
 mod bends;
+mod dependencies;
 mod dust;
 mod friction;
 mod heat;

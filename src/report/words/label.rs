@@ -1,6 +1,6 @@
 //! The keys of fixed texts.
 
-use super::HeatLabel;
+use super::{HeatLabel, ShelfLabel};
 use crate::plan::ValueError;
 
 /// A fixed text of the page.
@@ -12,6 +12,8 @@ use crate::plan::ValueError;
 pub enum Label {
     /// One of heat and moisture.
     Heat(HeatLabel),
+    /// One of the jobs that are kept.
+    Shelf(ShelfLabel),
     GaugeResolution,
     GaugeTolerance,
     ProgramName,
@@ -311,6 +313,7 @@ pub enum ActionName {
     AddRepair,
     RemoveEntry,
     FitBlower,
+    SetTitle,
     OpenPlan,
     TakeReroute,
 }

@@ -6,12 +6,14 @@ mod en;
 mod heat_label;
 mod label;
 mod reroute;
+mod shelf_label;
 mod site_label;
 
 pub use code_label::CodeLabel;
 pub use heat_label::HeatLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 pub use reroute::RerouteText;
+pub use shelf_label::ShelfLabel;
 pub use site_label::{Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};

@@ -35,6 +35,7 @@ pub(super) fn action_name(name: ActionName) -> &'static str {
         ActionName::AddRepair => "add repair",
         ActionName::RemoveEntry => "remove entry",
         ActionName::FitBlower => "blower from readings",
+        ActionName::SetTitle => "name job",
         ActionName::OpenPlan => "open plan",
     }
 }

@@ -1,12 +1,14 @@
 //! Fixed texts.
 
 use super::heat_label::heat_label;
+use super::shelf_label::shelf_label;
 use crate::report::words::{Caution, Label};
 
 #[allow(clippy::too_many_lines, reason = "one line a key")]
 pub(super) fn label(key: Label) -> &'static str {
     match key {
         Label::Heat(key) => heat_label(key),
+        Label::Shelf(key) => shelf_label(key),
         Label::GaugeResolution => "Last digit of the gauge",
         Label::GaugeTolerance => "It may be off by",
         Label::ProgramName => "Elbowroom",

@@ -12,6 +12,7 @@ mod input_words;
 mod reroute;
 mod room;
 mod rule;
+mod shelf_label;
 mod site;
 mod site_label;
 mod trouble;
