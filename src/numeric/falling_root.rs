@@ -89,10 +89,10 @@ mod tests {
                     let spare = |x: f64| head - 40.0 * x.powf(power) - head * x * x;
                     let own = falling_root(spare, start, 0.0, 1.0, 1e-9);
                     let bracketed = root(spare, 0.0, 1.0, 1e-12);
-                    let (Ok(own), Ok(bracketed)) = (own, bracketed) else {
-                        panic!("{head} {power} {start}: {own:?} {bracketed:?}");
-                    };
-                    assert!((own - bracketed).abs() < 1e-9, "{own} {bracketed}");
+                    let is_same = own
+                        .and_then(|own| Ok((own - bracketed?).abs() < 1e-9))
+                        .unwrap_or(false);
+                    assert!(is_same, "{head} {power} {start}: {own:?} {bracketed:?}");
                 }
             }
         }
