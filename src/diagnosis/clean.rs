@@ -23,7 +23,7 @@ pub fn clean_plan(plan: &Plan) -> Plan {
     plan
 }
 
-/// A reading beside what a clean run would have shown, in SI (Pa, m/s).
+/// A reading beside what a clean run would have shown, in SI (Pa, m/s, deg C).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct CleanReading {
     /// The reading itself: of several points, what they say of the mean velocity.
@@ -34,8 +34,8 @@ pub struct CleanReading {
     pub band: Band,
 }
 
-/// The clean prediction beside each reading, for exactly its conditions; none for a temperature, or
-/// for a place that is no more in the plan.
+/// The clean prediction beside each reading, for exactly its conditions; none for a place that is no
+/// more in the plan, or for a temperature where the plan's air keeps its own.
 pub fn clean_readings(plan: &Plan, readings: &[&Reading]) -> Vec<Option<CleanReading>> {
     let none = || readings.iter().map(|_| None).collect();
     let (Some(mut likely), Some(mut drawn)) = (Model::of(plan, 0), Model::of(plan, BAND_DRAWS))

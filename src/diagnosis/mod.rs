@@ -17,6 +17,8 @@ mod odds;
 mod particle;
 mod plausible;
 mod predict;
+mod run_air;
+mod temperatures;
 mod test;
 mod weigh;
 

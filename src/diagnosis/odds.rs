@@ -23,8 +23,8 @@ pub struct Diagnosis {
     pub harmless: f64,
     /// The airflow now, as a share of the clean run's: mean, 10th and 90th percentile.
     pub airflow_now: (f64, f64, f64),
-    /// That two places are at fault now.
-    pub two_places: f64,
+    /// That two faults are there at once.
+    pub two_faults: f64,
     /// Whether more tests are of little use.
     pub settled: bool,
     /// What to bear in mind.
@@ -75,7 +75,7 @@ pub enum Caveat {
     FaultInPlan,
     /// An entry's place is no more in the plan.
     PlaceGone(usize),
-    /// Temperatures are kept, but the odds do not rest on them.
+    /// A temperature that nothing is predicted for: the plan's air keeps its own, or the run was open.
     TemperatureOnly(usize),
 }
 
@@ -180,7 +180,7 @@ fn summarise(
     let harmless = sum(&|it| {
         it.left.is_empty() || (it.weight > LEAST_WEIGHT && it.airflow_left > 1.0 - MATTERS)
     });
-    let two_places = sum(&|it| it.left.len() > 1);
+    let two_faults = sum(&|it| it.left.len() > 1);
     let mut odds: Vec<CauseOdds> = causes
         .iter()
         .enumerate()
@@ -213,7 +213,7 @@ fn summarise(
         nothing,
         harmless,
         airflow_now: airflow_now(&weighed),
-        two_places,
+        two_faults,
         settled,
         caveats,
         next: next.filter(|_| !settled),

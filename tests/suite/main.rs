@@ -29,6 +29,7 @@ mod worked_examples;
 mod random_plan;
 
 mod heat_properties;
+mod hot_readings;
 mod monotone;
 mod parts;
 mod physics;

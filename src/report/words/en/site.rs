@@ -185,7 +185,8 @@ fn caveat(caveat: Caveat) -> String {
             entry + 1
         ),
         Caveat::TemperatureOnly(entry) => format!(
-            "Entry {} is a temperature: it is kept, but the odds do not rest on it.",
+            "Entry {} is a temperature that nothing is predicted for, because the plan's air keeps its \
+             temperature or the run was open before it. The odds do not rest on it.",
             entry + 1
         ),
     }
