@@ -73,7 +73,7 @@ fn flow(model: &Model, at: &Planned, faults: &[Fault], index: usize, draw: &Curv
         let volume = model.air(setting.hot).at_joint(leak_place);
         // The outlet's cubic metres through the gap: denser air leaves more slowly, but weighs more.
         let gap = severity(leak, draw.within_other) * draw.unit_leak / volume.sqrt();
-        let (at_outlet, at_end) = leaking(model, at, draw, leak_place, gap, &added);
+        let (at_outlet, at_end) = leaking(model, at, (index, draw), leak_place, gap, &added);
         return Flow {
             at_outlet,
             at_end,
@@ -82,7 +82,9 @@ fn flow(model: &Model, at: &Planned, faults: &[Fault], index: usize, draw: &Curv
         };
     } else if added.speed < 1.0 {
         let constant = model.constant(setting, draw);
-        draw.airflow(constant, added.speed, draw.free_airflow * 1.5, |airflow| {
+        // By the fan laws this is the airflow already, but for flap, draught and Reynolds number.
+        let start = model.airflow(at.table, index, total / unit) * added.speed;
+        draw.airflow(constant, added.speed, start, |airflow| {
             model.resistance(setting, draw, airflow) + total
         })
     } else {
@@ -163,15 +165,15 @@ fn added(
 fn leaking(
     model: &Model,
     at: &Planned,
-    draw: &Curves,
+    (index, draw): (usize, &Curves),
     place: usize,
     gap: f64,
     added: &Added,
 ) -> (f64, f64) {
-    const STEPS: usize = 14;
     let setting = at.setting;
     let end = setting.open.unwrap_or(model.elements.len());
     let outlet = model.unit(setting.hot);
+    let tight = added.before + added.past + added.room;
     let all = |airflow: f64| model.resistance(setting, draw, airflow) + outlet + added.room;
     let constant = model.constant(setting, draw);
     let air = model.air(setting.hot);
@@ -187,17 +189,42 @@ fn leaking(
         let lost = constant + past + before * whole * whole;
         (whole, draw.rise(whole, added.speed) - lost)
     };
-    let (mut low, mut high) = (1e-5, draw.free_airflow * 1.5);
+    let start = model.airflow(at.table, index, tight / outlet) * added.speed;
+    let at_end = falling_root(start, draw.free_airflow * 1.5, |at_end| balance(at_end).1);
+    (balance(at_end).0, at_end)
+}
+
+/// Where `spare`, which falls, is nought, m³/s: by secants that begin at `start` and stay between what
+/// is known to be below and above, else halfway between these.
+fn falling_root(start: f64, most: f64, spare: impl Fn(f64) -> f64) -> f64 {
+    /// Of the computation.
+    const STEPS: usize = 24;
+    /// m³/s. Of the computation.
+    const TOLERANCE: f64 = 2e-6;
+    let (mut low, mut high) = (1e-5, most);
+    let (mut before, mut at) = (start * 0.9, start.clamp(low, high));
+    let mut spare_before = spare(before);
     for _ in 0..STEPS {
-        let middle = f64::midpoint(low, high);
-        if balance(middle).1 > 0.0 {
-            low = middle;
+        let here = spare(at);
+        if here > 0.0 {
+            low = at;
         } else {
-            high = middle;
+            high = at;
+        }
+        let secant = at - here * (at - before) / (here - spare_before);
+        let next = if secant > low && secant < high {
+            secant
+        } else {
+            f64::midpoint(low, high)
+        };
+        (before, spare_before) = (at, here);
+        let moved = (next - at).abs();
+        at = next;
+        if moved < TOLERANCE {
+            break;
         }
     }
-    let at_end = f64::midpoint(low, high);
-    (balance(at_end).0, at_end)
+    at
 }
 
 /// What is shown, and the velocity pressure at the place, Pa.
