@@ -25,6 +25,7 @@ mod validate;
 mod validate_leg;
 mod validate_visits;
 mod visit;
+mod visit_picture;
 
 pub use bounds::Bounds;
 pub use clearance::{
@@ -58,3 +59,4 @@ pub use visit::{
     Against, Conditions, Done, Entry, Found, INSTRUMENT_SOURCE, Look, Measured, Pattern,
     Preparation, Reading, Visit,
 };
+pub use visit_picture::{Taken, VisitPicture};

@@ -18,6 +18,7 @@ use super::search_client::Reroutes;
 use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::site_panel::SitePanel;
+use super::site_sheet::{Printing, VisitPaper};
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
 use super::store::{Diameter, Store, label_text};
@@ -49,6 +50,7 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(Diameter::of(&store));
     provide_context(Reroutes::start(store.plan));
     provide_context(store);
+    provide_context(Printing(RwSignal::new(false)));
     view! {
         <Header/>
         <KeepNotice/>
@@ -79,6 +81,7 @@ fn App(opening: Opening) -> impl IntoView {
         </div>
         <Spoken/>
         <KeysHelp/>
+        <VisitPaper/>
     }
 }
 
@@ -105,17 +108,9 @@ fn Cautions() -> impl IntoView {
     let store = expect_context::<Store>();
     let cautions = move || {
         let gas = store.plan.with(|plan| plan.dryer.energy == Energy::Gas);
-        [
-            Some(Caution::LintBurns),
-            Some(Caution::OutdoorsOnly),
-            gas.then_some(Caution::GasExhaust),
-            Some(Caution::BeforeOpening),
-            Some(Caution::CodeDecides),
-        ]
-        .into_iter()
-        .flatten()
-        .map(|caution| view! { <li>{store.say(Message::Caution(caution))}</li> })
-        .collect_view()
+        Caution::standing(gas)
+            .map(|caution| view! { <li>{store.say(Message::Caution(caution))}</li> })
+            .collect_view()
     };
     view! {
         <section class="panel cautions" aria-labelledby="cautions-title">

@@ -6,7 +6,7 @@ use super::keep::{Keeper, Opening};
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
-use crate::report::words::{CodeLabel, Label, Language, Message, say};
+use crate::report::words::{ActionName, CodeLabel, Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::{Assessment, Band, BandDetail, Bands};
@@ -94,6 +94,8 @@ pub(super) struct Store {
     pub letter_scale: RwSignal<f64>,
     /// Whether the list of keys is open.
     pub shows_keys: RwSignal<bool>,
+    /// The visit that is shown and changed; none for the newest.
+    pub open_visit: RwSignal<Option<Arc<str>>>,
     /// Keeps the open job in the browser.
     pub keeper: Keeper,
 }
@@ -113,11 +115,12 @@ impl Store {
         let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
         let steady = Steady::new(results, dragging);
         let (ask_for_bands, banded) = band_client::start();
+        let open_visit = RwSignal::new(None);
         Effect::new(move |_| {
             // The band never runs while something is dragged.
-            let plan = plan.get();
+            let (plan, visit) = (plan.get(), open_visit.get());
             if !dragging.get() {
-                ask_for_bands(plan.0);
+                ask_for_bands(plan.0, visit);
             }
         });
         Self {
@@ -138,6 +141,7 @@ impl Store {
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),
             shows_keys: RwSignal::new(false),
+            open_visit,
             keeper: Keeper::new(opening),
         }
     }
@@ -151,6 +155,9 @@ impl Store {
         for effect in effects {
             match effect {
                 editor::Effect::Announce(name) => {
+                    if name == ActionName::OpenPlan {
+                        self.open_visit.set(None);
+                    }
                     self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
                     self.announcement.set(self.new_totals());
@@ -199,12 +206,12 @@ impl Store {
         })
     }
 
-    /// What the newest visit comes to, where that belongs to the plan as it is now.
+    /// What the open visit comes to, where that belongs to the plan as it is now.
     pub fn site(self) -> Option<Arc<SiteAnswer>> {
-        let plan = self.plan.get();
+        let (plan, visit) = (self.plan.get(), self.open_visit.get());
         self.banded.with(|banded| {
             let banded = banded.as_ref()?;
-            let is_now = Arc::ptr_eq(&banded.plan, &plan.0);
+            let is_now = Arc::ptr_eq(&banded.plan, &plan.0) && banded.visit == visit;
             banded.site.clone().filter(|_| is_now)
         })
     }

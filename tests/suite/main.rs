@@ -62,6 +62,7 @@ mod fault_cases;
 mod fault_finder;
 mod fault_world;
 mod site_readings;
+mod visits;
 
 mod editor_actions;
 mod editor_model;

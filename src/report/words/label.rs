@@ -311,6 +311,8 @@ pub enum ActionName {
     AddRepair,
     RemoveEntry,
     FitBlower,
+    AddPicture,
+    RemovePicture,
     OpenPlan,
     TakeReroute,
 }
@@ -351,4 +353,19 @@ pub enum Caution {
     GasExhaust,
     BeforeOpening,
     CodeDecides,
+}
+
+impl Caution {
+    /// Those that always stand, for a dryer that burns gas or none.
+    pub fn standing(gas: bool) -> impl Iterator<Item = Self> {
+        [
+            Some(Self::LintBurns),
+            Some(Self::OutdoorsOnly),
+            gas.then_some(Self::GasExhaust),
+            Some(Self::BeforeOpening),
+            Some(Self::CodeDecides),
+        ]
+        .into_iter()
+        .flatten()
+    }
 }

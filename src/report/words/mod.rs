@@ -12,7 +12,7 @@ pub use code_label::CodeLabel;
 pub use heat_label::HeatLabel;
 pub use label::{ActionName, Caution, Label, Refusal};
 pub use reroute::RerouteText;
-pub use site_label::{Placed, SiteLabel, SiteMessage};
+pub use site_label::{CleanGrounds, Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
 use crate::report::{ElementFigures, Figures, Totals};

@@ -35,6 +35,8 @@ pub(super) fn action_name(name: ActionName) -> &'static str {
         ActionName::AddRepair => "add repair",
         ActionName::RemoveEntry => "remove entry",
         ActionName::FitBlower => "blower from readings",
+        ActionName::AddPicture => "add picture to the visit",
+        ActionName::RemovePicture => "remove picture from the visit",
         ActionName::OpenPlan => "open plan",
     }
 }

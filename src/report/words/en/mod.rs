@@ -13,6 +13,7 @@ mod reroute;
 mod room;
 mod rule;
 mod site;
+mod site_grounds;
 mod site_label;
 mod trouble;
 

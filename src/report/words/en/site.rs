@@ -1,8 +1,8 @@
 //! Readings on site.
 
-use super::{element, element_size};
+use super::{element, element_size, site_grounds};
 use crate::diagnosis::{CauseKind, Caveat, Objection, Test, TestCaution};
-use crate::plan::{Conditions, Found, Pattern, Preparation, Spot};
+use crate::plan::{Conditions, Found, Pattern, Preparation, Spot, Taken};
 use crate::report::words::{Placed, SiteMessage};
 use crate::units::{Temperature, UnitSystem, Velocity};
 
@@ -57,6 +57,29 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
         ),
         SiteMessage::WouldRead(read, expected) => format!("{read} read, {expected} expected"),
         SiteMessage::Limit(limit, margin) => format!("limit {limit}, margin {margin}"),
+        SiteMessage::Visit {
+            number,
+            date,
+            entries,
+        } => {
+            let date = if date.is_empty() { "no date" } else { date };
+            let entries = match entries {
+                1 => "1 entry".to_owned(),
+                entries => format!("{entries} entries"),
+            };
+            format!("Visit {number}, {date}, {entries}")
+        }
+        SiteMessage::Picture(taken, number) => format!(
+            "{} cleaning, picture {number}",
+            match taken {
+                Taken::Before => "Before",
+                Taken::After => "After",
+            }
+        ),
+        SiteMessage::Restored(airflow) => format!("About {airflow} more air than before"),
+        SiteMessage::CleanGrounds(grounds) => site_grounds::clean(units, &grounds),
+        SiteMessage::OddsGrounds(before, now) => site_grounds::odds(before, now),
+        SiteMessage::AirflowGrounds(clean) => site_grounds::airflow(clean),
         SiteMessage::Worth { effort, bits } => {
             format!("Effort {effort:.1} (a reading at the outlet is 1), tells {bits:.2} bits")
         }
@@ -224,7 +247,7 @@ fn objection(units: UnitSystem, objection: Objection) -> String {
     }
 }
 
-fn odds(odds: f64) -> String {
+pub(super) fn odds(odds: f64) -> String {
     let word = match odds {
         odds if odds >= 0.9 => "almost sure",
         odds if odds >= 0.6 => "likely",
