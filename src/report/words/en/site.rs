@@ -24,7 +24,12 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
             high * 100.0
         ),
         SiteMessage::AirflowLeft(share) => {
-            format!("{:.0} % of the clean airflow left", share * 100.0)
+            let percent = share * 100.0;
+            if share > 1.0 {
+                format!("{percent:.0} % of the clean airflow at the dryer, not all of it outdoors")
+            } else {
+                format!("{percent:.0} % of the clean airflow left")
+            }
         }
         SiteMessage::AirflowNow(mean, low, high) => format!(
             "{:.0} % ({:.0} to {:.0} %)",

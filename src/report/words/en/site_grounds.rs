@@ -17,7 +17,7 @@ pub(super) fn clean(units: UnitSystem, grounds: &CleanGrounds<'_>) -> String {
     let airflow = units.airflow(Airflow::from_cubic_metres_per_second(clean.airflow));
     let figure = formula(units, &reading.measured, clean);
     format!(
-        "{figure} Q is where the blower's rise meets the clean run {}: {airflow}. The band is the 10th \
+        "{figure}; Q is where the blower's rise meets the clean run {}: {airflow}. The band is the 10th \
          to 90th percentile of {draws} draws of all uncertain inputs. The reading counts with a \
          standard error of {}: the instrument's last digit and tolerance, the place, and what the \
          formulas leave out (assumption).",
@@ -30,17 +30,17 @@ fn formula(units: UnitSystem, measured: &Measured, clean: &CleanReading) -> Stri
     let pressure = |pascals: f64| units.pressure(Pressure::from_pascals(pascals));
     match measured {
         Measured::StaticPressure { .. } => format!(
-            "p = losses beyond + flap + draught - room - q = {} - {} = {}.",
+            "p = losses beyond + flap + draught - room - q = {} - {} = {}",
             pressure(clean.likely + clean.velocity_pressure),
             pressure(clean.velocity_pressure),
             pressure(clean.likely)
         ),
         Measured::Velocity { .. } | Measured::VelocityPressure { .. } => format!(
-            "V = Q / A, with the air's volume at the place, = {}.",
+            "V = Q / A, with the air's volume at the place, = {}",
             units.velocity(Velocity::from_metres_per_second(clean.likely))
         ),
         Measured::Temperature { .. } => format!(
-            "The exhaust of the plan, cooled cell by cell toward what lies around the duct: {}.",
+            "The exhaust of the plan, cooled cell by cell toward what lies around the duct: {}",
             units.temperature(Temperature::from_celsius(clean.likely))
         ),
     }
