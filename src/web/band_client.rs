@@ -24,8 +24,8 @@ pub(super) struct Banded {
     pub site: Option<Arc<SiteAnswer>>,
 }
 
-/// A plan and the visit of it that is asked about.
-type Asked = (Arc<Plan>, Option<Arc<str>>);
+/// A plan and the visit of it that is asked about; none for the newest.
+pub(super) type Asked = (Arc<Plan>, Option<Arc<str>>);
 
 struct Client {
     worker: Worker,
@@ -61,7 +61,7 @@ impl Client {
 /// Starts the worker; gives what asks for a plan's bands, and the newest answer. Without a worker
 /// there are no bands, and the page says so by showing none.
 pub(super) fn start() -> (
-    impl Fn(Arc<Plan>, Option<Arc<str>>) + 'static,
+    impl Fn(Asked) + 'static,
     ReadSignal<Option<Banded>, LocalStorage>,
 ) {
     let (answer, set_answer) = signal_local(None);
@@ -84,10 +84,10 @@ pub(super) fn start() -> (
         listener.forget();
         client
     });
-    let ask = move |plan: Arc<Plan>, visit: Option<Arc<str>>| {
+    let ask = move |asked: Asked| {
         if let Some(client) = &client {
             let mut client = client.borrow_mut();
-            client.waiting = Some((plan, visit));
+            client.waiting = Some(asked);
             client.send_next();
         }
     };

@@ -29,7 +29,7 @@ pub(super) fn BeforeAndAfter(visit: Memo<Visit>) -> impl IntoView {
 
 /// The airflow before and now, and what came back.
 #[component]
-pub(super) fn Restored() -> impl IntoView {
+fn Restored() -> impl IntoView {
     let store = expect_context::<Store>();
     move || {
         let site = store.site()?;
@@ -60,7 +60,7 @@ fn restored(store: Store, diagnosis: &Diagnosis) -> Option<String> {
 
 /// Each reading after beside the one before.
 #[component]
-pub(super) fn Pairs(visit: Memo<Visit>) -> impl IntoView {
+fn Pairs(visit: Memo<Visit>) -> impl IntoView {
     let store = expect_context::<Store>();
     let pairs = Memo::new(move |_| visit.with(before_and_after));
     let row = move |pair: BeforeAfter| {

@@ -28,7 +28,7 @@ pub(super) fn GroundsText(
     open: RwSignal<bool>,
     text: impl Fn() -> String + Send + Sync + 'static,
 ) -> impl IntoView {
-    let text = move || open.get().then(|| text());
+    let text = move || open.get().then(&text);
     view! {
         <p id=id class="site-grounds fine">{text}</p>
     }

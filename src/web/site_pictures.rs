@@ -22,9 +22,14 @@ pub(super) fn Pictures(visit: Memo<Visit>) -> impl IntoView {
             .map(|(index, picture)| {
                 let name = picture_name(store, index, &picture);
                 let remove = format!("{} {name}", site_text(SiteLabel::Remove));
+                let kind = picture.coding.media_type();
+                let source = format!("data:{kind};base64,{}", picture.data_base64);
                 view! {
                     <li>
-                        <PictureFigure name picture/>
+                        <figure>
+                            <img src=source alt=name.clone()/>
+                            <figcaption>{name}</figcaption>
+                        </figure>
                         <button
                             type="button"
                             class="site-remove"
@@ -50,24 +55,11 @@ pub(super) fn Pictures(visit: Memo<Visit>) -> impl IntoView {
 }
 
 /// What a picture is called: when it was taken, and its number.
-pub(super) fn picture_name(store: Store, index: usize, picture: &VisitPicture) -> String {
+fn picture_name(store: Store, index: usize, picture: &VisitPicture) -> String {
     store.say(Message::Site(SiteMessage::Picture(
         picture.taken,
         index + 1,
     )))
-}
-
-/// A picture with its name below it.
-#[component]
-pub(super) fn PictureFigure(name: String, picture: VisitPicture) -> impl IntoView {
-    let kind = picture.coding.media_type();
-    let source = format!("data:{kind};base64,{}", picture.data_base64);
-    view! {
-        <figure>
-            <img src=source alt=name.clone()/>
-            <figcaption>{name}</figcaption>
-        </figure>
-    }
 }
 
 #[component]

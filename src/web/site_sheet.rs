@@ -41,7 +41,7 @@ pub(super) fn VisitPaper() -> impl IntoView {
 }
 
 fn paper(store: Store) -> String {
-    let (site, open) = (store.site(), store.open_visit.get());
+    let (site, open) = (store.site(), store.open_visit().get());
     store.results.with(|results| {
         let plan = &results.plan;
         let Some(visit) = visit_of(plan, open.as_deref()) else {

@@ -58,6 +58,13 @@ impl Diameter {
     }
 }
 
+/// What the worker answered last, and the visit that it is asked about.
+#[derive(Clone, Copy)]
+struct Worked {
+    banded: ReadSignal<Option<Banded>, LocalStorage>,
+    open_visit: RwSignal<Option<Arc<str>>>,
+}
+
 /// What a component needs; small enough to be copied about.
 #[derive(Clone, Copy)]
 pub(super) struct Store {
@@ -82,8 +89,7 @@ pub(super) struct Store {
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
     pub hovered: RwSignal<Option<ElementId>>,
-    /// The newest bands.
-    pub banded: ReadSignal<Option<Banded>, LocalStorage>,
+    worked: StoredValue<Worked>,
     /// Whether a press on a thing adds it to what is selected, as with Shift held.
     pub adds: RwSignal<bool>,
     /// What is read aloud.
@@ -94,8 +100,6 @@ pub(super) struct Store {
     pub letter_scale: RwSignal<f64>,
     /// Whether the list of keys is open.
     pub shows_keys: RwSignal<bool>,
-    /// The visit that is shown and changed; none for the newest.
-    pub open_visit: RwSignal<Option<Arc<str>>>,
     /// Keeps the open job in the browser.
     pub keeper: Keeper,
 }
@@ -120,7 +124,7 @@ impl Store {
             // The band never runs while something is dragged.
             let (plan, visit) = (plan.get(), open_visit.get());
             if !dragging.get() {
-                ask_for_bands(plan.0, visit);
+                ask_for_bands((plan.0, visit));
             }
         });
         Self {
@@ -136,12 +140,11 @@ impl Store {
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
-            banded,
+            worked: StoredValue::new(Worked { banded, open_visit }),
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),
             shows_keys: RwSignal::new(false),
-            open_visit,
             keeper: Keeper::new(opening),
         }
     }
@@ -156,7 +159,7 @@ impl Store {
             match effect {
                 editor::Effect::Announce(name) => {
                     if name == ActionName::OpenPlan {
-                        self.open_visit.set(None);
+                        self.open_visit().set(None);
                     }
                     self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
@@ -198,7 +201,7 @@ impl Store {
         look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
     ) -> Option<T> {
         let plan = self.plan.get();
-        self.banded.with(|banded| {
+        self.banded().with(|banded| {
             let banded = banded
                 .as_ref()
                 .filter(|banded| Arc::ptr_eq(&banded.plan, &plan.0))?;
@@ -206,10 +209,19 @@ impl Store {
         })
     }
 
+    /// The visit that is shown and changed; none for the newest.
+    pub fn open_visit(self) -> RwSignal<Option<Arc<str>>> {
+        self.worked.with_value(|worked| worked.open_visit)
+    }
+
+    fn banded(self) -> ReadSignal<Option<Banded>, LocalStorage> {
+        self.worked.with_value(|worked| worked.banded)
+    }
+
     /// What the open visit comes to, where that belongs to the plan as it is now.
     pub fn site(self) -> Option<Arc<SiteAnswer>> {
-        let (plan, visit) = (self.plan.get(), self.open_visit.get());
-        self.banded.with(|banded| {
+        let (plan, visit) = (self.plan.get(), self.open_visit().get());
+        self.banded().with(|banded| {
             let banded = banded.as_ref()?;
             let is_now = Arc::ptr_eq(&banded.plan, &plan.0) && banded.visit == visit;
             banded.site.clone().filter(|_| is_now)
