@@ -4,13 +4,13 @@
 use super::evidence::{Planned, Quantity, planned};
 use super::model::Model;
 use super::particle::Fault;
-use super::predict::predict;
+use super::predict::{airflows, predict};
 use crate::plan::{Plan, Reading};
 use crate::system::Band;
 use serde::{Deserialize, Serialize};
 
 /// How many runs the bands are read from.
-const BAND_DRAWS: usize = 512;
+pub const CLEAN_DRAWS: usize = 512;
 
 /// The plan as it would be clean: no blockage, no leak, the end wholly open.
 pub fn clean_plan(plan: &Plan) -> Plan {
@@ -23,7 +23,7 @@ pub fn clean_plan(plan: &Plan) -> Plan {
     plan
 }
 
-/// A reading beside what a clean run would have shown, in SI (Pa, m/s).
+/// A reading beside what a clean run would have shown, in SI (Pa, m/s, deg C).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct CleanReading {
     /// The reading itself: of several points, what they say of the mean velocity.
@@ -32,13 +32,19 @@ pub struct CleanReading {
     pub likely: f64,
     /// From the 10th to the 90th percentile of all inputs.
     pub band: Band,
+    /// The standard error that the reading is taken with: instrument, place and formulas.
+    pub error: f64,
+    /// The airflow at the outlet that the likely clean run has under these conditions, m³/s.
+    pub airflow: f64,
+    /// Its velocity pressure at the place, Pa.
+    pub velocity_pressure: f64,
 }
 
-/// The clean prediction beside each reading, for exactly its conditions; none for a temperature, or
-/// for a place that is no more in the plan.
+/// The clean prediction beside each reading, for exactly its conditions; none for a place that is no
+/// more in the plan, or for a temperature where the plan's air keeps its own.
 pub fn clean_readings(plan: &Plan, readings: &[&Reading]) -> Vec<Option<CleanReading>> {
     let none = || readings.iter().map(|_| None).collect();
-    let (Some(mut likely), Some(mut drawn)) = (Model::of(plan, 0), Model::of(plan, BAND_DRAWS))
+    let (Some(mut likely), Some(mut drawn)) = (Model::of(plan, 0), Model::of(plan, CLEAN_DRAWS))
     else {
         return none();
     };
@@ -49,11 +55,16 @@ pub fn clean_readings(plan: &Plan, readings: &[&Reading]) -> Vec<Option<CleanRea
             at_likely.table = likely.tabulate(at_likely.setting);
             let mut at = planned(&mut drawn, reading)?;
             at.table = drawn.tabulate(at.setting);
-            let mut all = clean_values(&drawn, &at);
+            let (mut all, _) = clean_values(&drawn, &at);
             all.sort_by(f64::total_cmp);
+            let (values, velocity_pressure) = clean_values(&likely, &at_likely);
+            let swirl = at.swirl * velocity_pressure;
             Some(CleanReading {
                 read: at.value,
-                likely: clean_values(&likely, &at_likely)[0],
+                likely: *values.first()?,
+                error: at.error.hypot(at.relative * at.value).hypot(swirl),
+                airflow: *airflows(&likely, &at_likely, &[]).first()?,
+                velocity_pressure,
                 band: Band {
                     low: percentile(&all, 0.1),
                     high: percentile(&all, 0.9),
@@ -63,16 +74,17 @@ pub fn clean_readings(plan: &Plan, readings: &[&Reading]) -> Vec<Option<CleanRea
         .collect()
 }
 
-fn clean_values(model: &Model, at: &Planned) -> Vec<f64> {
+/// The values under each draw and the mean velocity pressure at the place, Pa.
+fn clean_values(model: &Model, at: &Planned) -> (Vec<f64>, f64) {
     const NOTHING: [Fault; 0] = [];
     let mut values = Vec::new();
-    predict(model, at, &NOTHING, &mut values);
+    let velocity_pressure = predict(model, at, &NOTHING, &mut values);
     if at.quantity == Quantity::Velocity {
         for value in &mut values {
             *value = value.max(0.0);
         }
     }
-    values
+    (values, velocity_pressure)
 }
 
 /// The value below which the share `at` of the sorted `values` lies, straight between neighbours.

@@ -1,7 +1,7 @@
 //! One draw of the uncertain inputs: the run's loss as a function of airflow, and its blower.
 
 use crate::plan::{Input, TerminationKind};
-use crate::system::{CompiledRun, Draw, ElementKind};
+use crate::system::{AirAlong, CompiledRun, Draw, ElementKind};
 use crate::units::Airflow;
 
 /// Airflows at which the losses are worked out, m³/s: from the first, evenly.
@@ -43,11 +43,20 @@ pub(super) struct Curves {
     pub within_cell: [f64; 2],
     /// What one leak's and one opening's place in their cell is, 0..1.
     pub within_other: f64,
+    /// Where between its least and its greatest the exhaust's temperature lies, -1..1.
+    pub exhaust_off: f64,
 }
 
 impl Curves {
-    /// The curves of a run without leaks. `room_density` in kg/m³.
-    pub fn of(run: &CompiledRun, draw: &Draw, room_density: f64, within: [f64; 3]) -> Self {
+    /// The curves of a run without leaks whose air is `air`. `room_density` in kg/m³; `within` has the
+    /// quantiles of what is no input of the plan.
+    pub fn of(
+        run: &CompiledRun,
+        draw: &Draw,
+        room_density: f64,
+        within: [f64; 4],
+        air: &AirAlong,
+    ) -> Self {
         let count = run.elements.len();
         let mut before = vec![[0.0; NODES]];
         let is_make_up =
@@ -72,7 +81,7 @@ impl Curves {
         let mut make_up = 0.0;
         for node in 0..NODES {
             let airflow = airflow_of(node);
-            let losses = run.losses(Airflow::from_cubic_metres_per_second(airflow), draw);
+            let losses = run.losses_in(Airflow::from_cubic_metres_per_second(airflow), draw, air);
             let mut sum = 0.0;
             let mut next = before.iter_mut().skip(1);
             for (index, loss) in losses.iter().enumerate() {
@@ -106,6 +115,7 @@ impl Curves {
             exponent: run.value(Input::BlowerExponent, draw),
             within_cell: [within[0], within[1]],
             within_other: within[2],
+            exhaust_off: triangular(within[3]),
         }
     }
 
@@ -165,6 +175,15 @@ impl Curves {
             }
         }
         airflow
+    }
+}
+
+/// The quantile `at` of a triangle over -1, 0 and 1.
+fn triangular(at: f64) -> f64 {
+    if at < 0.5 {
+        (2.0 * at).sqrt() - 1.0
+    } else {
+        1.0 - (2.0 * (1.0 - at)).sqrt()
     }
 }
 

@@ -4,6 +4,7 @@
 use super::cause::PlacedCause;
 use super::model::{Model, Setting};
 use crate::duct::point_velocity;
+use crate::duct::tables::site_reading::{COOLING_ERROR, TEMPERATURE_ERROR};
 use crate::duct::tables::velocity_points::{CENTRE, CENTRE_AFTER_STRAIGHT, TAP_NEAR_BEND};
 use crate::plan::{Against, Entry, Found, Measured, Pattern, Preparation, Reading, Spot, Visit};
 use crate::source::Coefficient;
@@ -18,6 +19,15 @@ pub(super) enum Quantity {
     AgainstOutdoors,
     /// Mean velocity, m/s.
     Velocity,
+    /// Temperature of the air, deg C.
+    Temperature,
+}
+
+impl Quantity {
+    /// Whether it is a static pressure.
+    pub const fn is_pressure(self) -> bool {
+        matches!(self, Self::AgainstRoom | Self::AgainstOutdoors)
+    }
 }
 
 /// A reading as the inference takes it.
@@ -66,7 +76,8 @@ pub(super) fn place_of(model: &Model, spot: &Spot) -> Option<usize> {
     }
 }
 
-/// A reading as the inference takes it; none for a temperature, or at a place that is no more.
+/// A reading as the inference takes it; none at a place that is no more, nor for a temperature where
+/// the plan's air keeps its own or where the run was open before it.
 pub(super) fn planned(model: &mut Model, reading: &Reading) -> Option<Planned> {
     let conditions = &reading.conditions;
     let open = match &conditions.open_joint {
@@ -80,10 +91,18 @@ pub(super) fn planned(model: &mut Model, reading: &Reading) -> Option<Planned> {
         door_open: conditions.door_open,
     };
     let place = place_of(model, &reading.at)?;
-    let density = Density::from_kilograms_per_cubic_metre(model.air(setting.hot).density);
+    // At one mass flow density goes against the volume.
+    let air = model.air(setting.hot);
+    let density = Density::from_kilograms_per_cubic_metre(air.density / air.at_joint(place));
     let (quantity, value, error, mut relative) = values(&reading.measured, density)?;
     if place == model.elements.len() && quantity == Quantity::Velocity {
         relative = f64::hypot(relative, HOOD_ERROR);
+    }
+    if quantity == Quantity::Temperature {
+        let is_past = setting.open.is_some_and(|open| place > open);
+        if is_past || !model.take_temperatures(setting.hot) {
+            return None;
+        }
     }
     let mut planned = at(model, setting, place, quantity);
     planned.screen_clean = conditions.lint_screen_clean;
@@ -98,7 +117,7 @@ pub(super) fn planned(model: &mut Model, reading: &Reading) -> Option<Planned> {
 
 /// A reading that is not taken yet, by an ideal gauge.
 pub(super) fn at(model: &mut Model, setting: Setting, place: usize, quantity: Quantity) -> Planned {
-    let swirls = quantity != Quantity::Velocity && model.is_near_bend(place);
+    let swirls = quantity.is_pressure() && model.is_near_bend(place);
     let uniform = 3.0_f64.sqrt().recip();
     Planned {
         table: model.tabulate(setting),
@@ -107,14 +126,29 @@ pub(super) fn at(model: &mut Model, setting: Setting, place: usize, quantity: Qu
         quantity,
         screen_clean: true,
         value: 0.0,
-        error: if quantity == Quantity::Velocity {
+        error: match quantity {
+            Quantity::Velocity => 0.0,
+            Quantity::Temperature => cooling_error(model, setting.hot, place),
+            _ => MODEL_ERROR_PASCALS,
+        },
+        // A share of a temperature in deg C means nothing.
+        relative: if quantity == Quantity::Temperature {
             0.0
         } else {
-            MODEL_ERROR_PASCALS
+            MODEL_ERROR
         },
-        relative: MODEL_ERROR,
         swirl: if swirls { TAP_NEAR_BEND * uniform } else { 0.0 },
     }
+}
+
+/// The standard error of a predicted temperature, K, by how far the clean run's air cools to there.
+fn cooling_error(model: &Model, hot: bool, place: usize) -> f64 {
+    /// An airflow of usual size, m³/s. Of the computation.
+    const USUAL: f64 = 0.04;
+    let fall = model.temperatures(hot).map_or(0.0, |temperatures| {
+        temperatures.at(0, USUAL, 0.0) - temperatures.at(place, USUAL, 0.0)
+    });
+    TEMPERATURE_ERROR.hypot(COOLING_ERROR * fall)
 }
 
 /// Quantity, value, standard error and the relative part of it.
@@ -166,7 +200,14 @@ fn values(measured: &Measured, density: Density) -> Option<(Quantity, f64, f64, 
             let error = of_pressure / (density.kilograms_per_cubic_metre() * mean.max(0.5));
             Some((Quantity::Velocity, mean, error, relative))
         }
-        Measured::Temperature { .. } => None,
+        Measured::Temperature {
+            temperature,
+            resolution,
+            tolerance,
+        } => {
+            let error = error(resolution.kelvins(), tolerance.kelvins());
+            Some((Quantity::Temperature, temperature.celsius(), error, 0.0))
+        }
     }
 }
 
@@ -214,7 +255,7 @@ pub(super) enum Observed {
 }
 
 /// The facts of a visit, each with the number of its entry, and what is mended at its end. Entries
-/// that say nothing here (temperatures, places that are no more) are left out.
+/// that say nothing here (places that are no more) are left out.
 pub(super) fn facts(
     model: &mut Model,
     causes: &[PlacedCause],
@@ -228,8 +269,9 @@ pub(super) fn facts(
                 let Some(mut planned) = planned(model, reading) else {
                     continue;
                 };
-                let is_pressure = planned.quantity != Quantity::Velocity;
-                if is_pressure && !visit.preparation.contains(&Preparation::GaugeZeroed) {
+                if planned.quantity.is_pressure()
+                    && !visit.preparation.contains(&Preparation::GaugeZeroed)
+                {
                     planned.error = planned.error.hypot(NOT_ZEROED);
                 }
                 Observed::Read(planned)

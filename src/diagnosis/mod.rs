@@ -3,6 +3,7 @@
 //!
 //! Knows nothing of the page.
 
+mod before_after;
 mod blower_fit;
 mod cause;
 mod clean;
@@ -17,12 +18,15 @@ mod odds;
 mod particle;
 mod plausible;
 mod predict;
+mod run_air;
+mod temperatures;
 mod test;
 mod weigh;
 
+pub use before_after::{BeforeAfter, before_and_after};
 pub use blower_fit::{BlowerFit, fit_blower};
 pub use cause::{Cause, CauseKind};
-pub use clean::{CleanReading, clean_plan, clean_readings};
+pub use clean::{CLEAN_DRAWS, CleanReading, clean_plan, clean_readings};
 
 pub use limit::{AgainstLimit, against_limit};
 pub use model::reachable_joints;

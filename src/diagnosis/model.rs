@@ -3,12 +3,13 @@
 
 use super::clean::clean_plan;
 use super::curves::Curves;
-use crate::air::{GRAVITY, MoistAir, pressure_at_altitude};
+use super::run_air::{RunAir, in_run};
+use super::temperatures::Temperatures;
+use crate::air::{MoistAir, pressure_at_altitude};
 use crate::duct::tables::make_up_air::{ROOM_CELSIUS, ROOM_HUMIDITY};
-use crate::numeric::Sobol;
-use crate::plan::{ElementId, Energy, Plan};
-use crate::system::{CompiledRun, Draw, ElementKind, INPUTS};
-use crate::units::{Length, Temperature};
+use crate::plan::{ElementId, Energy, Phase, Plan};
+use crate::system::{ElementKind, exhaust_in};
+use crate::units::Temperature;
 
 /// How many draws the inference rests on.
 pub(super) const DRAWS: usize = 96;
@@ -28,23 +29,10 @@ pub(super) struct ModelElement {
     pub kind: ElementKind,
     /// Of its bore, m².
     pub area: f64,
-    /// m.
-    pub rise: f64,
     /// Along the centre line, m.
     pub length: f64,
     /// Of its bore, m.
     pub diameter: f64,
-}
-
-/// The run in one state of its air.
-#[derive(Debug, Clone)]
-pub(super) struct Air {
-    /// kg/m³.
-    pub density: f64,
-    /// What a metre of rise adds where the run is joined, Pa; and where it ends in the room.
-    pub stack: f64,
-    pub stack_in_room: f64,
-    pub draws: Vec<Curves>,
 }
 
 /// How the run is set up for a reading.
@@ -74,39 +62,39 @@ pub(super) struct Model {
     pub house: f64,
     /// Whether the dryer burns gas.
     pub is_gas: bool,
-    cold: Air,
-    hot: Air,
+    cold: RunAir,
+    hot: RunAir,
     tables: Vec<Table>,
+    /// The plans that the two airs are of, cold and hot, and their temperatures once they are asked
+    /// for.
+    plans: [Plan; 2],
+    temperatures: [Option<Temperatures>; 2],
 }
 
 impl Model {
     /// The model of `plan`, its own faults taken away, with `draws` draws; the first of none is the
     /// likely one.
     pub fn of(plan: &Plan, draws: usize) -> Option<Self> {
-        let plan = clean_plan(plan);
-        let (hot, _) = CompiledRun::of(&plan);
-        let mut cold_plan = plan.clone();
+        let mut hot_plan = clean_plan(plan);
+        if hot_plan.exhaust.phase == Some(Phase::NoHeat) {
+            // The plan shows a cycle without heat: one with heat is taken to be at its drying.
+            hot_plan.exhaust = exhaust_in(Phase::Drying, hot_plan.exhaust);
+        }
+        let mut cold_plan = hot_plan.clone();
         cold_plan.exhaust.temperature = Temperature::from_celsius(ROOM_CELSIUS);
         cold_plan.exhaust.relative_humidity = ROOM_HUMIDITY;
-        let (cold, _) = CompiledRun::of(&cold_plan);
         let room = MoistAir::new(
             Temperature::from_celsius(ROOM_CELSIUS),
             pressure_at_altitude(plan.site.altitude),
             ROOM_HUMIDITY,
         );
         let room = room.density().kilograms_per_cubic_metre();
-        let in_run = |element: &&crate::system::CompiledElement| {
-            !matches!(element.kind, ElementKind::MakeUpAir { .. })
-        };
-        let elements: Vec<ModelElement> = hot
-            .elements
-            .iter()
-            .filter(in_run)
-            .map(|element| ModelElement {
+        let (hot, run) = RunAir::of(&hot_plan, draws, room);
+        let elements: Vec<ModelElement> = in_run(&run)
+            .map(|(_, element)| ModelElement {
                 id: element.id.clone(),
                 kind: element.kind,
                 area: element.bore.area,
-                rise: element.rise.metres(),
                 length: element.developed_length.metres(),
                 diameter: element.bore.diameter,
             })
@@ -115,50 +103,64 @@ impl Model {
             return None;
         }
         let diameter = plan.run.diameter.metres();
-        let air = |run: &CompiledRun| Air {
-            density: run.density.kilograms_per_cubic_metre(),
-            stack: run.stack(Length::from_metres(1.0), run.density).pascals(),
-            stack_in_room: GRAVITY * (run.density.kilograms_per_cubic_metre() - room),
-            draws: curves(run, draws, room),
-        };
         Some(Self {
             elements,
             outlet_area: core::f64::consts::FRAC_PI_4 * diameter * diameter,
             house: plan.site.house_pressure.pascals(),
             is_gas: plan.dryer.energy == Energy::Gas,
-            cold: air(&cold),
-            hot: air(&hot),
+            cold: RunAir::of(&cold_plan, draws, room).0,
+            hot,
             tables: Vec::new(),
+            plans: [cold_plan, hot_plan],
+            temperatures: [None, None],
         })
     }
 
-    pub const fn air(&self, hot: bool) -> &Air {
+    pub const fn air(&self, hot: bool) -> &RunAir {
         if hot { &self.hot } else { &self.cold }
+    }
+
+    /// The temperatures in a state of the air, where they were asked for.
+    pub const fn temperatures(&self, hot: bool) -> Option<&Temperatures> {
+        self.temperatures[hot as usize].as_ref()
+    }
+
+    /// Works the temperatures out; whether the plan's air has any but one.
+    pub fn take_temperatures(&mut self, hot: bool) -> bool {
+        let at = usize::from(hot);
+        if self.temperatures[at].is_none() {
+            self.temperatures[at] = Temperatures::of(&self.plans[at], hot);
+        }
+        self.temperatures[at].is_some()
     }
 
     /// The pressure, Pa, that stands against the blower whatever the airflow.
     pub fn constant(&self, setting: Setting, draw: &Curves) -> f64 {
         let air = self.air(setting.hot);
         let end = setting.open.unwrap_or(self.elements.len());
-        let rise = self.rise(0, end);
+        let stack = air.stack(0, end, setting.open.is_none());
         if setting.open.is_some() {
-            return air.stack_in_room * rise;
+            return stack;
         }
         let flap = if setting.flap_held { 0.0 } else { draw.flap };
-        air.stack * rise + flap - self.house
+        stack + flap - self.house
     }
 
-    /// m, from one place to another.
-    pub fn rise(&self, from: usize, to: usize) -> f64 {
-        self.elements[from..to]
-            .iter()
-            .map(|element| element.rise)
-            .sum()
+    /// What one velocity pressure at the outlet is, Pa per (m³/s)².
+    pub fn unit(&self, hot: bool) -> f64 {
+        self.air(hot).density / 2.0 / (self.outlet_area * self.outlet_area)
     }
 
-    /// What one velocity pressure in an area is, Pa per (m³/s)².
-    pub fn unit(&self, hot: bool, area: f64) -> f64 {
-        self.air(hot).density / 2.0 / (area * area)
+    /// The same at the joint before a place: at one mass flow it goes with the air's volume.
+    pub fn unit_before(&self, hot: bool, place: usize) -> f64 {
+        let (air, area) = (self.air(hot), self.area_before(place));
+        air.density / 2.0 / (area * area) * air.at_joint(place)
+    }
+
+    /// The same in the middle of an element.
+    pub fn unit_within(&self, hot: bool, place: usize) -> f64 {
+        let (air, area) = (self.air(hot), self.elements[place].area);
+        air.density / 2.0 / (area * area) * air.within(place)
     }
 
     /// The duct's area at the joint before `place`, m².
@@ -175,9 +177,9 @@ impl Model {
     /// The resistance against the blower, make-up air and the exit included and the velocity pressure
     /// at the outlet taken off, Pa per (m³/s)².
     pub fn resistance(&self, setting: Setting, draw: &Curves, airflow: f64) -> f64 {
-        let outlet = self.unit(setting.hot, self.outlet_area);
+        let outlet = self.unit(setting.hot);
         if let Some(place) = setting.open {
-            let exit = self.unit(setting.hot, self.area_before(place));
+            let exit = self.unit_before(setting.hot, place);
             return draw.before(place, airflow) + exit - outlet;
         }
         let room = if setting.door_open { 0.0 } else { draw.make_up };
@@ -193,7 +195,7 @@ impl Model {
         {
             return number;
         }
-        let unit = self.unit(setting.hot, self.outlet_area);
+        let unit = self.unit(setting.hot);
         let rows = self.air(setting.hot).draws.iter().map(|draw| {
             let constant = self.constant(setting, draw);
             let mut row = [0.0; STEPS];
@@ -291,22 +293,3 @@ const ADDED: [f64; STEPS] = {
     }
     added
 };
-
-#[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
-fn curves(run: &CompiledRun, draws: usize, room: f64) -> Vec<Curves> {
-    if draws == 0 {
-        return vec![Curves::of(run, &Draw::LIKELY, room, [0.5; 3])];
-    }
-    let half_a_cell = 0.5 / draws as f64;
-    let points = Sobol::default().take(draws);
-    points
-        .map(|point| {
-            let mut quantiles = [0.0; INPUTS];
-            for (quantile, at) in quantiles.iter_mut().zip(point) {
-                *quantile = at + half_a_cell;
-            }
-            let within = [0, 1, 2].map(|more| point[INPUTS + more] + half_a_cell);
-            Curves::of(run, &Draw::at(quantiles), room, within)
-        })
-        .collect()
-}

@@ -23,8 +23,12 @@ pub struct Diagnosis {
     pub harmless: f64,
     /// The airflow now, as a share of the clean run's: mean, 10th and 90th percentile.
     pub airflow_now: (f64, f64, f64),
-    /// That two places are at fault now.
-    pub two_places: f64,
+    /// The same before the first repair of the visit; none where nothing was mended.
+    pub airflow_before: Option<(f64, f64, f64)>,
+    /// The clean run's airflow on a cycle without heat, m³/s, at the mean of all inputs.
+    pub clean_airflow: f64,
+    /// That two faults are there at once.
+    pub two_faults: f64,
     /// Whether more tests are of little use.
     pub settled: bool,
     /// What to bear in mind.
@@ -42,6 +46,8 @@ pub struct CauseOdds {
     pub cause: Cause,
     /// That it is there, above 0 and below 1.
     pub probability: f64,
+    /// The same before anything was read, seen or mended.
+    pub prior: f64,
     /// The free share of the area that it leaves: likely, 10th and 90th percentile.
     pub free_area: Option<(f64, f64, f64)>,
     /// The airflow that is left, as a share of the clean run's.
@@ -75,7 +81,7 @@ pub enum Caveat {
     FaultInPlan,
     /// An entry's place is no more in the plan.
     PlaceGone(usize),
-    /// Temperatures are kept, but the odds do not rest on them.
+    /// A temperature that nothing is predicted for: the plan's air keeps its own, or the run was open.
     TemperatureOnly(usize),
 }
 
@@ -169,8 +175,17 @@ fn summarise(
     }
     let joined = at(model, JOINED, 0, Quantity::AgainstRoom);
     let clean = airflows(model, &joined, &[]);
+    let is_mended = visit
+        .entries
+        .iter()
+        .any(|entry| matches!(entry, Entry::Done(_)));
+    let mut before: Vec<(f64, f64)> = Vec::new();
     for it in weighed.iter_mut().take_while(|it| it.weight > LEAST_WEIGHT) {
         it.airflow_left = share_left(&airflows(model, &joined, &it.left), &clean);
+        if is_mended {
+            let at_first = airflows(model, &joined, &it.particle.faults);
+            before.push((share_left(&at_first, &clean), it.weight));
+        }
     }
     let sum = |holds: &dyn Fn(&Weighed) -> bool| -> f64 {
         let held = weighed.iter().filter(|it| holds(it));
@@ -180,7 +195,7 @@ fn summarise(
     let harmless = sum(&|it| {
         it.left.is_empty() || (it.weight > LEAST_WEIGHT && it.airflow_left > 1.0 - MATTERS)
     });
-    let two_places = sum(&|it| it.left.len() > 1);
+    let two_faults = sum(&|it| it.left.len() > 1);
     let mut odds: Vec<CauseOdds> = causes
         .iter()
         .enumerate()
@@ -194,7 +209,12 @@ fn summarise(
                 .iter()
                 .filter(|it| it.left.iter().any(|fault| fault.cause == cause))
                 .collect();
-            of_cause(model, cause, placed, &with, &readings, mended)
+            let at_first = weighed.iter().map(|it| &it.particle);
+            let prior = at_first.filter(|it| it.faults.iter().any(|fault| fault.cause == cause));
+            CauseOdds {
+                prior: prior.map(|it| it.prior).sum(),
+                ..of_cause(model, cause, placed, &with, &readings, mended)
+            }
         })
         .collect();
     odds.sort_by(|one, other| other.probability.total_cmp(&one.probability));
@@ -212,8 +232,10 @@ fn summarise(
         causes: odds,
         nothing,
         harmless,
-        airflow_now: airflow_now(&weighed),
-        two_places,
+        airflow_now: spread_of(airflows_left(&weighed)),
+        airflow_before: is_mended.then(|| spread_of(before)),
+        clean_airflow: clean.iter().sum::<f64>() / count(clean.len()),
+        two_faults,
         settled,
         caveats,
         next: next.filter(|_| !settled),
@@ -221,13 +243,14 @@ fn summarise(
     }
 }
 
-/// Mean, 10th and 90th percentile of the share of the clean airflow that is left.
-fn airflow_now(weighed: &[Weighed]) -> (f64, f64, f64) {
-    let mut shares: Vec<(f64, f64)> = weighed
-        .iter()
-        .filter(|it| it.weight > LEAST_WEIGHT)
-        .map(|it| (it.airflow_left, it.weight))
-        .collect();
+/// The shares of the clean airflow that are left, with their weights.
+fn airflows_left(weighed: &[Weighed]) -> Vec<(f64, f64)> {
+    let believed = weighed.iter().filter(|it| it.weight > LEAST_WEIGHT);
+    believed.map(|it| (it.airflow_left, it.weight)).collect()
+}
+
+/// Mean, 10th and 90th percentile of weighted values.
+fn spread_of(mut shares: Vec<(f64, f64)>) -> (f64, f64, f64) {
     shares.sort_by(|one, other| one.0.total_cmp(&other.0));
     let whole: f64 = shares.iter().map(|(_, weight)| weight).sum();
     let mean = shares
@@ -255,10 +278,14 @@ fn neighbours(causes: &[PlacedCause], odds: &[CauseOdds]) -> Option<[usize; 2]> 
     (are_places && apart <= 1).then_some([one, other])
 }
 
-#[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
 fn share_left(airflows: &[f64], clean: &[f64]) -> f64 {
     let shares = airflows.iter().zip(clean).map(|(now, clean)| now / clean);
-    shares.sum::<f64>() / clean.len() as f64
+    shares.sum::<f64>() / count(clean.len())
+}
+
+#[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
+const fn count(draws: usize) -> f64 {
+    draws as f64
 }
 
 /// One fault's odds, from the particles `with` it, the heaviest first.
@@ -300,6 +327,7 @@ fn of_cause(
     });
     CauseOdds {
         cause: placed.cause.clone(),
+        prior: 0.0,
         probability: if mended[cause] && with.is_empty() {
             KEPT_PRIOR
         } else {

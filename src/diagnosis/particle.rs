@@ -34,6 +34,8 @@ const CELLS: usize = 7;
 const CELLS_OF_TWO: usize = 3;
 /// Cells of what is no place of the run.
 const OTHER_CELLS: usize = 4;
+/// The same beside a place at fault; of a leak, how many joints.
+const OTHER_CELLS_OF_TWO: usize = 2;
 /// A leak sits at the first joint with these odds, else at one of the others. Of the computation.
 const LEAK_AT_FIRST: f64 = 0.5;
 
@@ -73,6 +75,7 @@ pub(super) fn particles(
         }
     }
     two_places(model, causes, &places, &fault, &mut particles);
+    place_and_other(model, causes, &places, joints, &fault, &mut particles);
     for (cause, placed) in causes.iter().enumerate() {
         let (span, prior) = match placed.cause.kind {
             CauseKind::Blower => (odds::BLOWER_SPEED, odds::BLOWER),
@@ -134,6 +137,57 @@ fn two_places(
                     second.at(fault(other, second.severity), end),
                 ];
                 particles.push(Particle { faults, prior });
+            }
+        }
+    }
+}
+
+/// A place at fault together with what is no place: blower, leak or room.
+fn place_and_other(
+    model: &Model,
+    causes: &[PlacedCause],
+    places: &[usize],
+    joints: &[usize],
+    fault: &impl Fn(usize, (f64, f64)) -> Fault,
+    particles: &mut Vec<Particle>,
+) {
+    let whole: f64 = places.iter().map(|place| causes[*place].weight).sum();
+    let end = model.elements.len() - 1;
+    let blocked = blockages(model, CELLS_OF_TWO, 0);
+    for (cause, placed) in causes.iter().enumerate() {
+        // A leak fills its whole span, at the first joint and at the middle one.
+        let (odds, others): (f64, Vec<Fault>) = match placed.cause.kind {
+            CauseKind::Blower => {
+                let cells = cells(odds::BLOWER_SPEED, OTHER_CELLS_OF_TWO);
+                let others = cells.map(|cell| fault(cause, cell)).collect();
+                (odds::PLACE_AND_BLOWER, others)
+            }
+            CauseKind::RoomStarved => {
+                let cells = cells(odds::ROOM_AREA, OTHER_CELLS_OF_TWO);
+                let others = cells.map(|cell| fault(cause, cell)).collect();
+                (odds::PLACE_AND_ROOM, others)
+            }
+            CauseKind::Leak => {
+                let joints = joints.iter().take(OTHER_CELLS_OF_TWO);
+                let others = joints.map(|place| Fault {
+                    place: *place,
+                    ..fault(cause, odds::LEAK_AREA)
+                });
+                (odds::PLACE_AND_LEAK, others.collect())
+            }
+            _ => continue,
+        };
+        for place in places {
+            let prior = odds * causes[*place].weight / whole;
+            let prior = share(prior, CELLS_OF_TWO * others.len());
+            for cell in &blocked {
+                for other in &others {
+                    let blocked = cell.at(fault(*place, cell.severity), end);
+                    particles.push(Particle {
+                        faults: vec![blocked, other.clone()],
+                        prior,
+                    });
+                }
             }
         }
     }

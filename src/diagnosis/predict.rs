@@ -29,16 +29,29 @@ pub(super) fn airflows(model: &Model, at: &Planned, faults: &[Fault]) -> Vec<f64
         .collect()
 }
 
-/// The air on its way.
+/// The air on its way. All airflows are at the outlet's density.
 struct Flow {
     at_outlet: f64,
     /// Past the leak.
     at_end: f64,
-    /// Where the leak is.
+    /// Where the leak is; nought for none.
     leak: usize,
-    /// Resistance added beyond the place read, and that of the room, Pa per (m³/s)².
-    beyond: f64,
+    added: Added,
+}
+
+/// Resistances that faults add, Pa per (m³/s)².
+#[derive(Clone, Copy)]
+struct Added {
+    /// Before the leak, where the outlet's airflow passes, and past it.
+    before: f64,
+    past: f64,
+    /// The same of those beyond the place read.
+    beyond_before: f64,
+    beyond_past: f64,
+    /// Of the room.
     room: f64,
+    /// The share of its speed at which the blower turns.
+    speed: f64,
 }
 
 /// A severity at this draw: severities fill their cell, so that coarse cells leave no gaps.
@@ -49,10 +62,62 @@ fn severity(fault: &Fault, at: f64) -> f64 {
 fn flow(model: &Model, at: &Planned, faults: &[Fault], index: usize, draw: &Curves) -> Flow {
     let setting = at.setting;
     let end = setting.open.unwrap_or(model.elements.len());
+    let leak = faults
+        .iter()
+        .find(|fault| fault.kind == CauseKind::Leak && fault.place < end);
+    let leak_place = leak.map_or(0, |leak| leak.place);
+    let added = added(model, at, faults, index, draw, leak_place);
+    let unit = model.unit(setting.hot);
+    let total = added.before + added.past + added.room;
+    let at_outlet = if let Some(leak) = leak {
+        let volume = model.air(setting.hot).at_joint(leak_place);
+        // The outlet's cubic metres through the gap: denser air leaves more slowly, but weighs more.
+        let gap = severity(leak, draw.within_other) * draw.unit_leak / volume.sqrt();
+        let (at_outlet, at_end) = leaking(model, at, (index, draw), leak_place, gap, &added);
+        return Flow {
+            at_outlet,
+            at_end,
+            leak: leak_place,
+            added,
+        };
+    } else if added.speed < 1.0 {
+        let constant = model.constant(setting, draw);
+        // By the fan laws this is the airflow already, but for flap, draught and Reynolds number.
+        let start = model.airflow(at.table, index, total / unit) * added.speed;
+        draw.airflow(constant, added.speed, start, |airflow| {
+            model.resistance(setting, draw, airflow) + total
+        })
+    } else {
+        model.airflow(at.table, index, total / unit)
+    };
+    Flow {
+        at_outlet,
+        at_end: at_outlet,
+        leak: 0,
+        added,
+    }
+}
+
+/// What faults add, with a leak at the joint before `leak`.
+fn added(
+    model: &Model,
+    at: &Planned,
+    faults: &[Fault],
+    index: usize,
+    draw: &Curves,
+    leak: usize,
+) -> Added {
+    let setting = at.setting;
+    let end = setting.open.unwrap_or(model.elements.len());
     let joined = setting.open.is_none();
-    let unit = model.unit(setting.hot, model.outlet_area);
-    let (mut added, mut beyond, mut room) = (0.0, 0.0, 0.0);
-    let (mut speed, mut leak) = (1.0, None);
+    let mut added = Added {
+        before: 0.0,
+        past: 0.0,
+        beyond_before: 0.0,
+        beyond_past: 0.0,
+        room: 0.0,
+        speed: 1.0,
+    };
     for fault in faults {
         let other = draw.within_other;
         match fault.kind {
@@ -61,90 +126,105 @@ fn flow(model: &Model, at: &Planned, faults: &[Fault], index: usize, draw: &Curv
                 if fault.place >= end || held {
                     continue;
                 }
-                let area = model.elements[fault.place].area;
-                let resistance = fault.k[index] * model.unit(setting.hot, area);
-                added += resistance;
-                if fault.place >= at.place {
-                    beyond += resistance;
+                let resistance = fault.k[index] * model.unit_within(setting.hot, fault.place);
+                let beyond = if fault.place >= at.place {
+                    resistance
+                } else {
+                    0.0
+                };
+                if fault.place < leak {
+                    added.before += resistance;
+                    added.beyond_before += beyond;
+                } else {
+                    added.past += resistance;
+                    added.beyond_past += beyond;
                 }
             }
             CauseKind::RoomStarved if joined && !setting.door_open => {
                 let area = severity(fault, other);
-                room += draw.unit_opening / (area * area);
+                added.room += draw.unit_opening / (area * area);
             }
-            CauseKind::LintScreen if !at.screen_clean => added += severity(fault, other) * unit,
-            CauseKind::Blower => speed = severity(fault, other),
-            CauseKind::Leak if fault.place < end => {
-                leak = Some((fault.place, severity(fault, other) * draw.unit_leak));
+            CauseKind::LintScreen if !at.screen_clean => {
+                let resistance = severity(fault, other) * model.unit(setting.hot);
+                // The screen lies before the outlet: every reading is beyond it.
+                if leak > 0 {
+                    added.before += resistance;
+                } else {
+                    added.past += resistance;
+                }
             }
+            CauseKind::Blower => added.speed = severity(fault, other),
             _ => {}
         }
     }
-    let total = (added + room) / unit;
-    let at_outlet = if let Some((place, gap)) = leak {
-        return leaking(model, at, draw, place, gap);
-    } else if speed < 1.0 {
-        let constant = model.constant(setting, draw);
-        draw.airflow(constant, speed, draw.free_airflow * 1.5, |airflow| {
-            model.resistance(setting, draw, airflow) + total * unit
-        })
-    } else {
-        model.airflow(at.table, index, total)
-    };
-    Flow {
-        at_outlet,
-        at_end: at_outlet,
-        leak: 0,
-        beyond,
-        room,
-    }
+    added
 }
 
-/// The airflow of a run whose joint before `place` has a gap that passes `gap` m³/s at 1 Pa.
-fn leaking(model: &Model, at: &Planned, draw: &Curves, place: usize, gap: f64) -> Flow {
-    const STEPS: usize = 14;
+/// The airflows at the outlet and past the leak of a run whose joint before `place` has a gap that
+/// passes `gap` m³/s at 1 Pa.
+fn leaking(
+    model: &Model,
+    at: &Planned,
+    (index, draw): (usize, &Curves),
+    place: usize,
+    gap: f64,
+    added: &Added,
+) -> (f64, f64) {
     let setting = at.setting;
     let end = setting.open.unwrap_or(model.elements.len());
-    let all = |airflow: f64| {
-        let outlet = model.unit(setting.hot, model.outlet_area);
-        model.resistance(setting, draw, airflow) + outlet
-    };
+    let outlet = model.unit(setting.hot);
+    let tight = added.before + added.past + added.room;
+    let all = |airflow: f64| model.resistance(setting, draw, airflow) + outlet + added.room;
     let constant = model.constant(setting, draw);
-    let before_rise = model.air(setting.hot);
-    let per_metre = if setting.open.is_some() {
-        before_rise.stack_in_room
-    } else {
-        before_rise.stack
-    };
-    let upstream = per_metre * model.rise(0, place.min(end));
-    let unit = model.unit(setting.hot, model.area_before(place));
-    let outlet = model.unit(setting.hot, model.outlet_area);
+    let air = model.air(setting.hot);
+    let upstream = air.stack(0, place.min(end), setting.open.is_none());
+    let unit = model.unit_before(setting.hot, place);
     // Of the airflow at the end, the whole and what the blower has to spare.
     let balance = |at_end: f64| {
-        let past = (all(at_end) - draw.before(place, at_end)) * at_end * at_end;
+        let past = (all(at_end) - draw.before(place, at_end) + added.past) * at_end * at_end;
         let gauge = constant - upstream + past - unit * at_end * at_end;
         let escaped = gap * gauge.abs().sqrt().copysign(gauge);
         let whole = (at_end + escaped).max(0.0);
-        let lost = constant + past + (draw.before(place, whole) - outlet) * whole * whole;
-        (whole, draw.rise(whole, 1.0) - lost)
+        let before = draw.before(place, whole) + added.before - outlet;
+        let lost = constant + past + before * whole * whole;
+        (whole, draw.rise(whole, added.speed) - lost)
     };
-    let (mut low, mut high) = (1e-5, draw.free_airflow * 1.5);
+    let start = model.airflow(at.table, index, tight / outlet) * added.speed;
+    let at_end = falling_root(start, draw.free_airflow * 1.5, |at_end| balance(at_end).1);
+    (balance(at_end).0, at_end)
+}
+
+/// Where `spare`, which falls, is nought, m³/s: by secants that begin at `start` and stay between what
+/// is known to be below and above, else halfway between these.
+fn falling_root(start: f64, most: f64, spare: impl Fn(f64) -> f64) -> f64 {
+    /// Of the computation.
+    const STEPS: usize = 24;
+    /// m³/s. Of the computation.
+    const TOLERANCE: f64 = 2e-6;
+    let (mut low, mut high) = (1e-5, most);
+    let (mut before, mut at) = (start * 0.9, start.clamp(low, high));
+    let mut spare_before = spare(before);
     for _ in 0..STEPS {
-        let middle = f64::midpoint(low, high);
-        if balance(middle).1 > 0.0 {
-            low = middle;
+        let here = spare(at);
+        if here > 0.0 {
+            low = at;
         } else {
-            high = middle;
+            high = at;
+        }
+        let secant = at - here * (at - before) / (here - spare_before);
+        let next = if secant > low && secant < high {
+            secant
+        } else {
+            f64::midpoint(low, high)
+        };
+        (before, spare_before) = (at, here);
+        let moved = (next - at).abs();
+        at = next;
+        if moved < TOLERANCE {
+            break;
         }
     }
-    let at_end = f64::midpoint(low, high);
-    Flow {
-        at_outlet: balance(at_end).0,
-        at_end,
-        leak: place,
-        beyond: 0.0,
-        room: 0.0,
-    }
+    at
 }
 
 /// What is shown, and the velocity pressure at the place, Pa.
@@ -152,21 +232,29 @@ fn shown(model: &Model, at: &Planned, draw: &Curves, flow: &Flow) -> (f64, f64) 
     let setting = at.setting;
     let all = model.elements.len();
     let end = setting.open.unwrap_or(all);
-    let area = model.area_before(at.place);
     let here = if at.place >= flow.leak && flow.leak > 0 {
         flow.at_end
     } else {
         flow.at_outlet
     };
-    let q = model.unit(setting.hot, area) * here * here;
-    if at.quantity == Quantity::Velocity {
-        return (here / area, q);
-    }
-    if at.place >= end {
-        return (0.0, q);
-    }
     let air = model.air(setting.hot);
-    let square = flow.at_end * flow.at_end;
+    let q = model.unit_before(setting.hot, at.place) * here * here;
+    match at.quantity {
+        Quantity::Velocity => {
+            let speed = here * air.at_joint(at.place) / model.area_before(at.place);
+            return (speed, q);
+        }
+        Quantity::Temperature => {
+            let temperatures = model.temperatures(setting.hot);
+            let celsius = temperatures.map_or(0.0, |temperatures| {
+                temperatures.at(at.place, here.max(1e-4), draw.exhaust_off)
+            });
+            return (celsius, q);
+        }
+        _ if at.place >= end => return (0.0, q),
+        _ => {}
+    }
+    let (whole, square) = (flow.at_outlet * flow.at_outlet, flow.at_end * flow.at_end);
     let span =
         |from: usize, to: usize, airflow: f64| draw.between(from, to, airflow) * airflow * airflow;
     // Beyond the leak all is the end's airflow.
@@ -175,20 +263,21 @@ fn shown(model: &Model, at: &Planned, draw: &Curves, flow: &Flow) -> (f64, f64) 
             + span(flow.leak.min(end), end, flow.at_end)
     } else {
         span(at.place, end, flow.at_end)
-    };
-    let rise = model.rise(at.place, end);
+    } + flow.added.beyond_before * whole
+        + flow.added.beyond_past * square;
     // What the room is above the open air.
     let room = if setting.door_open || setting.open.is_some() {
         model.house
     } else {
-        model.house - (draw.make_up + flow.room) * square
+        model.house - (draw.make_up + flow.added.room) * square
     };
+    let stack = air.stack(at.place, end, setting.open.is_none());
     let against_room = if setting.open.is_some() {
-        let exit = model.unit(setting.hot, model.area_before(end)) * square;
-        lost + exit + air.stack_in_room * rise + flow.beyond * square - q
+        let exit = model.unit_before(setting.hot, end) * square;
+        lost + exit + stack - q
     } else {
         let flap = if setting.flap_held { 0.0 } else { draw.flap };
-        lost + flap + air.stack * rise + flow.beyond * square - q - room
+        lost + flap + stack - q - room
     };
     let value = match at.quantity {
         Quantity::AgainstOutdoors => against_room + room,

@@ -7,6 +7,7 @@ use crate::plan::{
     Wall, Zone,
 };
 use crate::units::{Length, UnitSystem};
+use std::sync::Arc;
 
 /// One act of the user.
 #[derive(Debug, Clone, PartialEq)]
@@ -167,8 +168,13 @@ pub enum Action {
     SetExhaust(Exhaust),
     /// Set the rule set and its reading.
     SetCode(CodeChoice),
-    /// Change the newest visit.
-    ChangeVisit(Box<VisitChange>),
+    /// Change a visit, or the newest, which is begun where there is none.
+    ChangeVisit {
+        /// The visit's id; none for the newest.
+        visit: Option<Arc<str>>,
+        /// The change.
+        change: Box<VisitChange>,
+    },
     /// Set the page's units.
     SetUnits(UnitSystem),
     /// Put another plan in place of this one.

@@ -1,10 +1,11 @@
-//! Changes of what was done on site. All are of the newest visit, which is begun where there is none.
+//! Changes of what was done on site. Where no visit is named they are of the newest, which is begun
+//! where there is none.
 
 use super::change::{Changed, alter};
-use crate::plan::{Entry, Override, Plan, Preparation, Visit};
+use crate::plan::{Entry, Field, Override, Plan, Preparation, ValueError, Visit, VisitPicture};
 use crate::report::words::{ActionName, Refusal};
 
-/// A change of the newest visit.
+/// A change of a visit.
 #[derive(Debug, Clone, PartialEq)]
 pub enum VisitChange {
     /// Begin another visit.
@@ -26,12 +27,20 @@ pub enum VisitChange {
     Add(Entry),
     /// Remove the entry with this index.
     Remove(usize),
+    /// Add a picture.
+    AddPicture(VisitPicture),
+    /// Remove the picture with this index.
+    RemovePicture(usize),
     /// Take the blower from the readings.
     FitBlower(Vec<Override>),
 }
 
 /// The step's name and the changed plan.
-pub(super) fn change(plan: &Plan, change: VisitChange) -> (ActionName, Changed) {
+pub(super) fn change(
+    plan: &Plan,
+    visit: Option<&str>,
+    change: VisitChange,
+) -> (ActionName, Changed) {
     let name = match &change {
         VisitChange::Begin => ActionName::BeginVisit,
         VisitChange::Prepare { .. } | VisitChange::AlwaysHeats(_) => ActionName::PrepareVisit,
@@ -40,17 +49,34 @@ pub(super) fn change(plan: &Plan, change: VisitChange) -> (ActionName, Changed) 
         VisitChange::Add(Entry::Look(_)) => ActionName::AddLook,
         VisitChange::Add(Entry::Done(_)) => ActionName::AddRepair,
         VisitChange::Remove(_) => ActionName::RemoveEntry,
+        VisitChange::AddPicture(_) => ActionName::AddPicture,
+        VisitChange::RemovePicture(_) => ActionName::RemovePicture,
         VisitChange::FitBlower(_) => ActionName::FitBlower,
     };
-    (name, changed(plan, change))
+    (name, changed(plan, visit, change))
 }
 
-fn changed(plan: &Plan, change: VisitChange) -> Changed {
-    if let VisitChange::Remove(index) = &change {
-        let visit = plan.visits.last();
-        if visit.is_none_or(|visit| *index >= visit.entries.len()) {
+fn changed(plan: &Plan, visit: Option<&str>, change: VisitChange) -> Changed {
+    let index = match visit {
+        None => plan.visits.len().saturating_sub(1),
+        Some(id) => {
+            let mut visits = plan.visits.iter();
+            let found = visits.position(|visit| &*visit.id == id);
+            found.ok_or(Refusal::NoSuchElement)?
+        }
+    };
+    let visit = plan.visits.get(index);
+    let has =
+        |count: fn(&Visit) -> usize, index: usize| visit.is_some_and(|visit| index < count(visit));
+    match &change {
+        VisitChange::Remove(entry) if !has(|visit| visit.entries.len(), *entry) => {
             return Err(Refusal::NoSuchElement);
         }
+        VisitChange::RemovePicture(picture) if !has(|visit| visit.pictures.len(), *picture) => {
+            return Err(Refusal::NoSuchElement);
+        }
+        VisitChange::AddPicture(_) => room_for_a_picture(plan)?,
+        _ => {}
     }
     alter(plan, |plan| match change {
         VisitChange::Begin => begin(plan),
@@ -64,11 +90,28 @@ fn changed(plan: &Plan, change: VisitChange) -> Changed {
             if plan.visits.is_empty() {
                 begin(plan);
             }
-            if let Some(visit) = plan.visits.last_mut() {
+            if let Some(visit) = plan.visits.get_mut(index) {
                 of_visit(visit, change);
             }
         }
     })
+}
+
+/// All visits' pictures go into one file, which has an end.
+fn room_for_a_picture(plan: &Plan) -> Result<(), Refusal> {
+    let count: usize = plan.visits.iter().map(|visit| visit.pictures.len()).sum();
+    #[allow(clippy::cast_precision_loss, reason = "a few pictures")]
+    let value = (count + 1) as f64;
+    let field = Field::VISIT_PICTURES;
+    if field.holds(value) {
+        return Ok(());
+    }
+    let path = "visits[].pictures".to_owned();
+    Err(Refusal::Value(ValueError::OutOfRange {
+        path,
+        value,
+        field,
+    }))
 }
 
 fn of_visit(visit: &mut Visit, change: VisitChange) {
@@ -86,6 +129,10 @@ fn of_visit(visit: &mut Visit, change: VisitChange) {
         VisitChange::Add(entry) => visit.entries.push(entry),
         VisitChange::Remove(index) => {
             visit.entries.remove(index);
+        }
+        VisitChange::AddPicture(picture) => visit.pictures.push(picture),
+        VisitChange::RemovePicture(index) => {
+            visit.pictures.remove(index);
         }
         VisitChange::Begin | VisitChange::FitBlower(_) => {}
     }

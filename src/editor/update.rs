@@ -195,7 +195,9 @@ fn one_change(plan: &Plan, action: Action) -> Option<(ActionName, Changed)> {
             ActionName::SetCode,
             change::alter(plan, |plan| plan.code = code),
         ),
-        Action::ChangeVisit(change) => change_visits::change(plan, *change),
+        Action::ChangeVisit { visit, change } => {
+            change_visits::change(plan, visit.as_deref(), *change)
+        }
         _ => return None,
     })
 }

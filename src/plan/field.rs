@@ -89,6 +89,11 @@ impl Field {
     pub const READ_POINTS: Self = Self::new(1.0, 48.0);
     /// How many visits a plan may hold, and entries a visit.
     pub const VISITS: Self = Self::new(0.0, 200.0);
+    /// The Base64 text of a visit's picture, characters.
+    pub const VISIT_PICTURE: Self = Self::new(4.0, 130_000.0);
+    /// How many pictures a visit may hold; so many are added to a plan in all, which leaves room in its
+    /// file for a floor plan's picture.
+    pub const VISIT_PICTURES: Self = Self::new(0.0, 12.0);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
 

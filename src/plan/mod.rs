@@ -26,6 +26,7 @@ mod validate;
 mod validate_leg;
 mod validate_visits;
 mod visit;
+mod visit_picture;
 
 pub use bounds::Bounds;
 pub use clearance::{
@@ -60,3 +61,4 @@ pub use visit::{
     Against, Conditions, Done, Entry, Found, INSTRUMENT_SOURCE, Look, Measured, Pattern,
     Preparation, Reading, Visit,
 };
+pub use visit_picture::{Taken, VisitPicture};

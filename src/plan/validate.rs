@@ -230,17 +230,19 @@ impl Check {
         let Some(picture) = &plan.picture else {
             return;
         };
-        let data = &picture.data_base64;
-        self.count("picture.data_base64", data.len(), Field::PICTURE);
-        if !is_base64(data) {
-            self.fail(ValueError::NotBase64 {
-                path: "picture.data_base64".to_owned(),
-            });
-        }
+        let path = "picture.data_base64".to_owned();
+        self.base64(path, &picture.data_base64, Field::PICTURE);
         self.value("picture.x_m", picture.x_m, Field::COORDINATE);
         self.value("picture.y_m", picture.y_m, Field::COORDINATE);
         self.value("picture.width_m", picture.width.metres(), Field::SIZE);
         self.value("picture.depth_m", picture.depth.metres(), Field::SIZE);
+    }
+
+    pub(super) fn base64(&mut self, path: String, data: &str, field: Field) {
+        self.count(&path, data.len(), field);
+        if !is_base64(data) {
+            self.fail(ValueError::NotBase64 { path });
+        }
     }
 
     fn run(&mut self, plan: &Plan) {

@@ -1,7 +1,7 @@
 //! Checks the values of a plan's visits.
 
 use super::validate::Check;
-use super::{ElementId, Entry, Field, Measured, Mended, Plan, Spot, ValueError};
+use super::{ElementId, Entry, Field, Measured, Mended, Plan, Spot, ValueError, VisitPicture};
 
 impl Check {
     pub(super) fn visits(&mut self, plan: &Plan) {
@@ -10,6 +10,7 @@ impl Check {
         for (index, visit) in plan.visits.iter().enumerate() {
             let path = format!("visits[{index}].entries");
             self.count(&path, visit.entries.len(), Field::VISITS);
+            self.pictures(index, &visit.pictures);
             for (index, entry) in visit.entries.iter().enumerate() {
                 let path = format!("{path}[{index}]");
                 match entry {
@@ -28,6 +29,15 @@ impl Check {
                     }
                 }
             }
+        }
+    }
+
+    fn pictures(&mut self, visit: usize, pictures: &[VisitPicture]) {
+        let path = format!("visits[{visit}].pictures");
+        self.count(&path, pictures.len(), Field::VISIT_PICTURES);
+        for (index, picture) in pictures.iter().enumerate() {
+            let path = format!("{path}[{index}].data_base64");
+            self.base64(path, &picture.data_base64, Field::VISIT_PICTURE);
         }
     }
 

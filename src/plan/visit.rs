@@ -1,7 +1,7 @@
 //! What was done on site: the visits with their readings, looks and repairs. Values alone; what they
 //! mean is worked out in `diagnosis`.
 
-use super::{ElementId, Spot};
+use super::{ElementId, Spot, VisitPicture};
 use crate::source::source;
 use crate::units::{Pressure, Temperature, TemperatureDifference, Velocity};
 use serde::{Deserialize, Serialize};
@@ -28,6 +28,9 @@ pub struct Visit {
     pub always_heats: bool,
     /// What was read, looked at and mended, in the order in which it was done.
     pub entries: Vec<Entry>,
+    /// Pictures from before and after.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub pictures: Vec<VisitPicture>,
 }
 
 /// One line of the list that is ticked before the first reading.
@@ -42,6 +45,16 @@ pub enum Preparation {
     NoHeatCycle,
     /// The gauge was set to nought with both sides open.
     GaugeZeroed,
+}
+
+impl Preparation {
+    /// Every line, in the order of the list.
+    pub const ALL: [Self; 4] = [
+        Self::ScreenCleaned,
+        Self::DrumEmpty,
+        Self::NoHeatCycle,
+        Self::GaugeZeroed,
+    ];
 }
 
 /// Something done during a visit.
@@ -244,6 +257,7 @@ impl Visit {
             preparation: BTreeSet::new(),
             always_heats: false,
             entries: Vec::new(),
+            pictures: Vec::new(),
         }
     }
 }

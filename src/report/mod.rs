@@ -6,9 +6,13 @@ mod code_figures;
 mod drawing;
 mod figures;
 mod heat_figures;
+mod site_speaker;
+mod visit_sheet;
 pub mod words;
 
 pub use code_figures::{CheckFigures, CodeFigures};
 pub use drawing::drawing_svg;
 pub use figures::{AirFigures, ElementFigures, Figures, Totals, figures};
 pub use heat_figures::{ElementHeatFigures, HeatFigures};
+pub use site_speaker::SiteSpeaker;
+pub use visit_sheet::{VisitSheet, visit_sheet};

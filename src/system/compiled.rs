@@ -252,9 +252,14 @@ impl CompiledRun {
     /// The loss of each element with so much air at the termination, in the order in which the air
     /// meets them. The air keeps its temperature.
     pub fn losses(&self, airflow_at_end: Airflow, draw: &Draw) -> Vec<Pressure> {
+        self.losses_in(airflow_at_end, draw, &self.air())
+    }
+
+    /// The same in air that is known along the run.
+    pub fn losses_in(&self, airflow_at_end: Airflow, draw: &Draw, air: &AirAlong) -> Vec<Pressure> {
         let mut losses = Vec::with_capacity(self.elements.len());
-        let (values, air) = (self.values(draw), self.air());
-        self.each_from_end(airflow_at_end, &values, &air, |_, passage| {
+        let values = self.values(draw);
+        self.each_from_end(airflow_at_end, &values, air, |_, passage| {
             losses.push(passage.loss);
         });
         losses.reverse();

@@ -20,6 +20,7 @@ use super::shares_panel::SharesPanel;
 use super::shelf::Shelf;
 use super::shelf_view::ShelfDialog;
 use super::site_panel::SitePanel;
+use super::site_sheet::{Printing, VisitPaper};
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
 use super::store::{Diameter, Store, Version, label_text};
@@ -52,6 +53,7 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
     provide_context(store);
     provide_context(Shelf::new());
+    provide_context(Printing(RwSignal::new(false)));
     view! {
         <Header/>
         <KeepNotice/>
@@ -83,6 +85,7 @@ fn App(opening: Opening) -> impl IntoView {
         <Spoken/>
         <KeysHelp/>
         <ShelfDialog/>
+        <VisitPaper/>
     }
 }
 
@@ -109,17 +112,9 @@ fn Cautions() -> impl IntoView {
     let store = expect_context::<Store>();
     let cautions = move || {
         let gas = store.plan.with(|plan| plan.dryer.energy == Energy::Gas);
-        [
-            Some(Caution::LintBurns),
-            Some(Caution::OutdoorsOnly),
-            gas.then_some(Caution::GasExhaust),
-            Some(Caution::BeforeOpening),
-            Some(Caution::CodeDecides),
-        ]
-        .into_iter()
-        .flatten()
-        .map(|caution| view! { <li>{store.say(Message::Caution(caution))}</li> })
-        .collect_view()
+        Caution::standing(gas)
+            .map(|caution| view! { <li>{store.say(Message::Caution(caution))}</li> })
+            .collect_view()
     };
     view! {
         <section class="panel cautions" aria-labelledby="cautions-title">

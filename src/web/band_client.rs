@@ -15,17 +15,22 @@ use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 #[derive(Clone)]
 pub(super) struct Banded {
     pub plan: Arc<Plan>,
+    /// The visit that was asked about; none for the newest.
+    pub visit: Option<Arc<str>>,
     pub bands: Option<Bands>,
     /// What takes longer than they do; none while it is worked out.
     pub detail: Option<BandDetail>,
-    /// What the newest visit comes to; none while it is worked out, or without a visit.
+    /// What the visit comes to; none while it is worked out, or without a visit.
     pub site: Option<Arc<SiteAnswer>>,
 }
 
+/// A plan and the visit of it that is asked about; none for the newest.
+pub(super) type Asked = (Arc<Plan>, Option<Arc<str>>);
+
 struct Client {
     worker: Worker,
-    under_way: Option<(u32, Arc<Plan>)>,
-    waiting: Option<Arc<Plan>>,
+    under_way: Option<(u32, Asked)>,
+    waiting: Option<Asked>,
     answered: Option<u32>,
     last_id: u32,
 }
@@ -35,19 +40,20 @@ impl Client {
         if self.under_way.is_some() {
             return;
         }
-        let Some(plan) = self.waiting.take() else {
+        let Some((plan, visit)) = self.waiting.take() else {
             return;
         };
         self.last_id = self.last_id.wrapping_add(1);
         let request = Request {
             protocol: PROTOCOL,
             id: self.last_id,
-            plan: (*plan).clone(),
+            plan: without_pictures(&plan),
+            visit: visit.clone(),
         };
         let sent = serde_wasm_bindgen::to_value(&request)
             .is_ok_and(|value| self.worker.post_message(&value).is_ok());
         if sent {
-            self.under_way = Some((self.last_id, plan));
+            self.under_way = Some((self.last_id, (plan, visit)));
         }
     }
 }
@@ -55,7 +61,7 @@ impl Client {
 /// Starts the worker; gives what asks for a plan's bands, and the newest answer. Without a worker
 /// there are no bands, and the page says so by showing none.
 pub(super) fn start() -> (
-    impl Fn(Arc<Plan>) + 'static,
+    impl Fn(Asked) + 'static,
     ReadSignal<Option<Banded>, LocalStorage>,
 ) {
     let (answer, set_answer) = signal_local(None);
@@ -78,10 +84,10 @@ pub(super) fn start() -> (
         listener.forget();
         client
     });
-    let ask = move |plan: Arc<Plan>| {
+    let ask = move |asked: Asked| {
         if let Some(client) = &client {
             let mut client = client.borrow_mut();
-            client.waiting = Some(plan);
+            client.waiting = Some(asked);
             client.send_next();
         }
     };
@@ -94,10 +100,12 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
     }
     match reply.answer {
         Answer::Bands(bands) => {
-            if let Some((id, plan)) = client.under_way.take_if(|(asked, _)| *asked == reply.id) {
+            let under_way = client.under_way.take_if(|(asked, _)| *asked == reply.id);
+            if let Some((id, (plan, visit))) = under_way {
                 client.answered = Some(id);
                 answer.set(Some(Banded {
                     plan,
+                    visit,
                     bands,
                     detail: None,
                     site: None,
@@ -121,6 +129,16 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
         Answer::Detail(_) | Answer::Site(_) => {}
     }
     client.send_next();
+}
+
+/// The plan without its pictures, which are large and tell nothing of the air.
+fn without_pictures(plan: &Plan) -> Plan {
+    let mut plan = plan.clone();
+    plan.picture = None;
+    for visit in &mut plan.visits {
+        visit.pictures.clear();
+    }
+    plan
 }
 
 /// The worker of this very build: its folder stands in the page's head.

@@ -4,9 +4,10 @@ use crate::diagnosis::{CleanReading, Diagnosis};
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
 use serde::{Deserialize, Serialize};
+use std::sync::Arc;
 
 /// The version of the messages; a reply of another is dropped.
-pub(super) const PROTOCOL: u32 = 3;
+pub(super) const PROTOCOL: u32 = 4;
 
 /// A plan whose bands are wanted.
 #[derive(Serialize, Deserialize)]
@@ -15,8 +16,10 @@ pub(super) struct Request {
     pub protocol: u32,
     /// Comes back with the reply.
     pub id: u32,
-    /// The plan.
+    /// The plan, its pictures left out.
     pub plan: Plan,
+    /// The visit whose readings are asked about; none for the newest.
+    pub visit: Option<Arc<str>>,
 }
 
 /// What the worker found out; the bands come first.
@@ -26,11 +29,11 @@ pub(super) enum Answer {
     Bands(Option<Bands>),
     /// What takes longer than they do.
     Detail(Option<BandDetail>),
-    /// What the newest visit's readings mean; only where there is a visit.
+    /// What the visit's readings mean; only where there is one.
     Site(Box<SiteAnswer>),
 }
 
-/// What the newest visit comes to.
+/// What a visit comes to.
 #[derive(Clone, PartialEq, Serialize, Deserialize)]
 pub(super) struct SiteAnswer {
     /// The odds and the next test; none where the run cannot be diagnosed.

@@ -1,6 +1,7 @@
 //! The worker's side: plans in, bands out.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use super::open_visit::visit_of;
 use super::search_worker::SearchWorker;
 use crate::diagnosis::{clean_readings, diagnose};
 use crate::plan::{Entry, Plan, Reading};
@@ -45,8 +46,9 @@ pub fn start_worker() {
             };
             let detail = found.map(|_| later(Box::new(move || Answer::Detail(band_detail(&run)))));
             let site = (!request.plan.visits.is_empty()).then(|| {
-                let plan = request.plan.clone();
-                later(Box::new(move || Answer::Site(Box::new(site(&plan)))))
+                let (plan, visit) = (request.plan.clone(), request.visit.clone());
+                let of_visit = move || site(&plan, visit.as_deref());
+                later(Box::new(move || Answer::Site(Box::new(of_visit()))))
             });
             waiting.replace((detail, site));
         }
@@ -57,9 +59,9 @@ pub fn start_worker() {
     listener.forget();
 }
 
-/// What the newest visit comes to.
-fn site(plan: &Plan) -> SiteAnswer {
-    let Some(visit) = plan.visits.last() else {
+/// What a visit comes to; the newest where none is named.
+fn site(plan: &Plan, visit: Option<&str>) -> SiteAnswer {
+    let Some(visit) = visit_of(plan, visit) else {
         return SiteAnswer {
             diagnosis: None,
             clean: Vec::new(),

@@ -1,13 +1,9 @@
 //! The permanent label with the equivalent length, as a card that can be printed by itself.
 
+use super::print_part::print_part;
 use super::store::{Store, code_text, label_text};
 use crate::report::words::{CodeLabel, Label, Message};
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use wasm_bindgen::closure::Closure;
-
-/// What the style sheet knows a print of the label by.
-const PRINT: &str = "data-print";
 
 #[component]
 pub(super) fn LabelCard() -> impl IntoView {
@@ -58,27 +54,7 @@ pub(super) fn LabelCard() -> impl IntoView {
                 <p>{code_text(CodeLabel::LabelCardBy)} " " {set} ". " {counts}</p>
                 <p>{code_text(CodeLabel::LabelCardPlace)}</p>
             </div>
-            <button type="button" on:click=move |_| print()>{code_text(CodeLabel::LabelPrint)}</button>
+            <button type="button" on:click=move |_| print_part("label", || {})>{code_text(CodeLabel::LabelPrint)}</button>
         </details>
     }
-}
-
-/// Prints the card alone. Whether the browser printed it or not, the page is itself again after.
-fn print() {
-    let Some(root) = document().document_element() else {
-        return;
-    };
-    // An attribute that cannot be set leaves a print of the whole page.
-    let _ = root.set_attribute(PRINT, "label");
-    let restore = Closure::once_into_js(move || {
-        let _ = root.remove_attribute(PRINT);
-    });
-    let options = web_sys::AddEventListenerOptions::new();
-    options.set_once(true);
-    let _ = window().add_event_listener_with_callback_and_add_event_listener_options(
-        "afterprint",
-        restore.unchecked_ref(),
-        &options,
-    );
-    let _ = window().print();
 }

@@ -4,10 +4,11 @@ use super::air_panel::{degrees, temperature_unit};
 use super::heat_plot::{FOOT, HEIGHT, HeatPlot, LEFT, Line, RIGHT, TOP, WIDTH};
 use super::mark_view::is_lit;
 use super::phase_fields::label;
+use super::site_grounds::{GroundsName, GroundsText};
 use super::store::Store;
 use crate::editor::Action;
 use crate::plan::ElementId;
-use crate::report::words::{HeatLabel, Message};
+use crate::report::words::{HeatFormula, HeatLabel, Message};
 use crate::system::{InsulationUpgrade, insulation_that_dries};
 use crate::units::Temperature;
 use leptos::prelude::*;
@@ -167,27 +168,52 @@ fn Span(plot: Memo<Option<HeatPlot>>, id: ElementId) -> impl IntoView {
     }
 }
 
+/// One figure, with where it comes from below it once that is asked for.
+#[component]
+fn Figure(which: HeatFormula) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let open = RwSignal::new(false);
+    let id = format!("heat-grounds-{which:?}");
+    let value = Memo::new(move |_| {
+        let units = store.units.get();
+        store.steady.with(|results| {
+            let heat = results.figures.heat.as_ref()?;
+            let at = match which {
+                HeatFormula::AtEnd => Some(heat.leaving),
+                HeatFormula::ColdestWall => heat.coldest_wall,
+                HeatFormula::DewPoint => heat.dew_point,
+                HeatFormula::Water => return Some(store.say(Message::Water(heat.water))),
+            };
+            at.map(|at| units.temperature(at).to_string())
+        })
+    });
+    let grounds = move || {
+        store.steady.with(|results| {
+            let heat = results.figures.heat.as_ref();
+            heat.map_or_else(String::new, |heat| {
+                store.say(Message::HeatFormula(heat, which))
+            })
+        })
+    };
+    view! {
+        <div class:absent=move || value.with(Option::is_none)>
+            <dl class="pairs heat-figures">
+                <dt><GroundsName name=label(which.label()) id=id.clone() open/></dt>
+                <dd>{value}</dd>
+            </dl>
+            <GroundsText id open text=grounds/>
+        </div>
+    }
+}
+
 /// What heat and moisture come to, and how much insulation keeps the wall dry. They follow a drag as
 /// the other tables do: the insulation is solved for by some twenty evaluations.
 #[component]
 fn Figures() -> impl IntoView {
     let store = expect_context::<Store>();
-    let figure = move |key: HeatLabel, value: Option<String>| {
-        value.map(|value| view! { <dt>{label(key)}</dt><dd>{value}</dd> })
-    };
-    let list = move || {
-        let units = store.units.get();
-        store.steady.with(|results| {
-            let heat = results.figures.heat.as_ref()?;
-            let temperature = |at: Temperature| units.temperature(at).to_string();
-            Some(view! {
-                {figure(HeatLabel::AtEnd, Some(temperature(heat.leaving)))}
-                {figure(HeatLabel::ColdestWall, heat.coldest_wall.map(temperature))}
-                {figure(HeatLabel::DewPoint, heat.dew_point.map(temperature))}
-                {figure(HeatLabel::Water, Some(store.say(Message::Water(heat.water))))}
-            })
-        })
-    };
+    let figures = HeatFormula::ALL
+        .map(|which| view! { <Figure which/> })
+        .collect_view();
     let upgrade = Memo::new(move |_| {
         store.steady.with(|results| {
             let wet = results.figures.heat.as_ref()?.wet_stretches.is_empty();
@@ -199,7 +225,7 @@ fn Figures() -> impl IntoView {
         })
     });
     view! {
-        <dl class="pairs heat-figures">{list}</dl>
+        {figures}
         <p class="heat-upgrade">
             {move || upgrade.get().map(|upgrade| store.say(Message::InsulationUpgrade(&upgrade)))}
         </p>

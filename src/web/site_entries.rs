@@ -1,13 +1,15 @@
 //! What was read and done during the visit, in order, each reading beside the clean run's.
 
-use super::site_panel::change_visit;
-use super::site_words::{say_entry, shown, site_text};
+use super::open_visit::change_visit;
+use super::site_figures::{clean_of, clean_text, limit_text, read_text};
+use super::site_grounds::{GroundsName, GroundsText};
+use super::site_words::{say_entry, site_text};
 use super::store::Store;
 use super::totals::VerdictWord;
-use crate::diagnosis::{Plausibility, against_limit, plausibility};
+use crate::diagnosis::{CLEAN_DRAWS, Plausibility, plausibility};
 use crate::editor::VisitChange;
-use crate::plan::{Entry, Measured, Reading, Visit};
-use crate::report::words::{Message, SiteLabel, SiteMessage};
+use crate::plan::{Entry, Reading, Visit};
+use crate::report::words::{CleanGrounds, Message, SiteLabel, SiteMessage};
 use leptos::prelude::*;
 
 #[component]
@@ -56,69 +58,56 @@ fn EntryRow(index: usize, entry: Entry) -> impl IntoView {
     }
 }
 
-/// What was read, what the clean run reads with its band, and what the dryer's maker allows.
+/// What was read, what the clean run reads with its band and where that comes from, and what the
+/// dryer's maker allows.
 #[component]
 fn ReadingFigures(index: usize, reading: Reading) -> impl IntoView {
     let store = expect_context::<Store>();
-    let clean = move || {
-        store
-            .site()
-            .and_then(|site| site.clean.get(index).copied().flatten())
-    };
-    let measured = reading.measured.clone();
-    let is_temperature = matches!(measured, Measured::Temperature { .. });
-    let plain = match &measured {
-        Measured::StaticPressure { pressure, .. } => Some(pressure.pascals()),
-        Measured::Temperature { temperature, .. } => Some(temperature.celsius()),
-        _ => None,
-    };
-    let of_read = measured.clone();
-    let read = move || {
-        let value = plain.or_else(|| clean().map(|clean| clean.read))?;
-        Some(shown(store.units.get(), &of_read, value).to_string())
-    };
-    let likely = move || {
-        let units = store.units.get();
-        let clean = clean()?;
-        let band = store.say_band(clean.band, |units, value| shown(units, &measured, value));
-        Some((shown(units, &measured, clean.likely).to_string(), band))
-    };
+    let open = RwSignal::new(false);
+    let id = format!("site-grounds-{index}");
     let plan = store.plan_now();
     let doubt = match plausibility(&plan, &reading) {
         Plausibility::Doubted(why) => Some(store.say(Message::Site(SiteMessage::Doubted(why)))),
         _ => None,
     };
+    let of_read = reading.clone();
+    let read = move || read_text(store, index, &of_read);
+    let of_clean = reading.clone();
+    // Where it is worked out and there is none, nothing is predicted for such a reading.
+    let pending = move || {
+        let is_known = store.site().is_some();
+        (!is_known).then(|| site_text(SiteLabel::WorkingOut))
+    };
+    let clean = move || clean_text(store, index, &of_clean).or_else(pending);
     let of_limit = reading.clone();
-    let limit = Memo::new(move |_| store.plan.with(|plan| against_limit(plan, &of_limit)));
     let limit = move || {
-        limit.get().map(|it| {
-            let units = store.units.get();
-            let limit = units.pressure(it.limit).to_string();
-            let margin = units.pressure(it.margin).to_string();
-            let said = store.say(Message::Site(SiteMessage::Limit(&limit, &margin)));
+        limit_text(store, &of_limit).map(|(found, said)| {
             view! {
                 <dt>{site_text(SiteLabel::ColumnAgainst)}</dt>
-                <dd><VerdictWord verdict=Signal::derive(move || it.verdict)/> ", " {said}</dd>
+                <dd><VerdictWord verdict=Signal::derive(move || found.verdict)/> ", " {said}</dd>
             }
         })
     };
-    let pending = move || {
-        if is_temperature {
-            String::new()
-        } else {
-            site_text(SiteLabel::WorkingOut)
-        }
+    let grounds = move || {
+        clean_of(store, index).map_or_else(String::new, |clean| {
+            store.say(Message::Site(SiteMessage::CleanGrounds(CleanGrounds {
+                reading: &reading,
+                clean: &clean,
+                draws: CLEAN_DRAWS,
+            })))
+        })
     };
     view! {
         <dl class="pairs">
             <dt>{site_text(SiteLabel::ColumnRead)}</dt>
             <dd class="site-read">{read}</dd>
-            <dt>{site_text(SiteLabel::ColumnClean)}</dt>
-            <dd class="site-clean">
-                {move || likely().map_or_else(pending, |(likely, band)| format!("{likely} ({band})"))}
-            </dd>
+            <dt>
+                <GroundsName name=site_text(SiteLabel::ColumnClean) id=id.clone() open/>
+            </dt>
+            <dd class="site-clean">{clean}</dd>
             {limit}
         </dl>
+        <GroundsText id open text=grounds/>
         {doubt.map(|doubt| view! { <p class="remark">{doubt}</p> })}
     }
 }

@@ -1,7 +1,7 @@
 //! The form for a reading: what was read, where, under which conditions.
 
 use super::field::NumberField;
-use super::site_panel::change_visit;
+use super::open_visit::change_visit;
 use super::site_reading::{Quantity, typed_reading};
 use super::site_words::{say_spot, site_text};
 use super::store::Store;

@@ -1,14 +1,16 @@
 //! What the readings mean: faults by their odds, and the test that tells the most next.
 
 use super::band_protocol::SiteAnswer;
+use super::open_visit::change_visit;
 use super::site_entry::Form;
-use super::site_panel::change_visit;
+use super::site_grounds::{GroundsName, GroundsText};
 use super::site_words::{say_cause, say_test, shown, site_text};
 use super::store::Store;
 use crate::diagnosis::{CauseOdds, Diagnosis, Suggestion};
 use crate::editor::{Action, VisitChange};
 use crate::plan::{Done, Entry, Found, Look, Visit};
 use crate::report::words::{Message, SiteLabel, SiteMessage};
+use crate::units::Airflow;
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -120,13 +122,20 @@ fn List(diagnosis: Diagnosis, visit: Memo<Visit>) -> impl IntoView {
     let store = expect_context::<Store>();
     let odds = move |odds: f64| store.say(Message::Site(SiteMessage::Odds(odds)));
     let (mean, low, high) = diagnosis.airflow_now;
+    let open = RwSignal::new(false);
+    let clean = Airflow::from_cubic_metres_per_second(diagnosis.clean_airflow);
+    let airflow_grounds = move || {
+        let clean = store.units.get().airflow(clean).to_string();
+        store.say(Message::Site(SiteMessage::AirflowGrounds(&clean)))
+    };
     let faults = diagnosis
         .causes
         .iter()
         .filter(|cause| cause.probability >= LEAST_LISTED)
         .take(LISTED)
         .cloned()
-        .map(|cause| view! { <Fault cause visit/> })
+        .enumerate()
+        .map(|(index, cause)| view! { <Fault index cause visit/> })
         .collect_view();
     view! {
         <h3>{site_text(SiteLabel::OddsHeading)}</h3>
@@ -136,19 +145,26 @@ fn List(diagnosis: Diagnosis, visit: Memo<Visit>) -> impl IntoView {
             <dd>{odds(diagnosis.nothing)}</dd>
             <dt>{site_text(SiteLabel::NothingThatMatters)}</dt>
             <dd>{odds(diagnosis.harmless)}</dd>
-            <dt>{site_text(SiteLabel::AirflowNow)}</dt>
+            <dt>
+                <GroundsName name=site_text(SiteLabel::AirflowNow) id="site-grounds-airflow".to_owned() open/>
+            </dt>
             <dd>{store.say(Message::Site(SiteMessage::AirflowNow(mean, low, high)))}</dd>
         </dl>
+        <GroundsText id="site-grounds-airflow".to_owned() open text=airflow_grounds/>
         <ol class="site-faults">{faults}</ol>
         <p class="fine">{site_text(SiteLabel::LikelyPlaces)}</p>
     }
 }
 
 #[component]
-fn Fault(cause: CauseOdds, visit: Memo<Visit>) -> impl IntoView {
+fn Fault(index: usize, cause: CauseOdds, visit: Memo<Visit>) -> impl IntoView {
     let store = expect_context::<Store>();
     let name = say_cause(store, &cause.cause);
     let said = store.say(Message::Site(SiteMessage::Odds(cause.probability)));
+    let open = RwSignal::new(false);
+    let id = format!("site-grounds-odds-{index}");
+    let (before, now) = (cause.prior, cause.probability);
+    let grounds = move || store.say(Message::Site(SiteMessage::OddsGrounds(before, now)));
     let free = cause.free_area.map(|(likely, low, high)| {
         let free = store.say(Message::Site(SiteMessage::FreeArea(likely, low, high)));
         view! { <li>{free}</li> }
@@ -188,8 +204,9 @@ fn Fault(cause: CauseOdds, visit: Memo<Visit>) -> impl IntoView {
                     <rect class="site-bar-all" width="100" height="6"/>
                     <rect class="site-bar-part" width=width height="6"/>
                 </svg>
-                <span>{said}</span>
+                <GroundsName name=said id=id.clone() open/>
             </p>
+            <GroundsText id open text=grounds/>
             <ul class="fine">
                 {free}
                 <li>{left}</li>

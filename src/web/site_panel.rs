@@ -1,62 +1,48 @@
 //! Site readings: what is made ready, what was read and done, what it means and what to test next.
 
+use super::open_visit::{VisitList, change_visit, open_visit};
+use super::site_after::BeforeAndAfter;
 use super::site_entries::Entries;
 use super::site_entry::{EntryForm, Form};
 use super::site_odds::Odds;
+use super::site_pictures::Pictures;
+use super::site_sheet::PrintVisit;
 use super::site_words::site_text;
 use super::store::Store;
 use crate::diagnosis::fit_blower;
-use crate::editor::{Action, VisitChange};
+use crate::editor::VisitChange;
 use crate::plan::{Preparation, Visit};
 use crate::report::words::{Message, SiteLabel, SiteMessage};
 use leptos::prelude::*;
 
-/// Changes the newest visit.
-pub(super) fn change_visit(store: Store, change: VisitChange) {
-    store.act(Action::ChangeVisit(Box::new(change)));
-}
-
-/// The newest visit; an empty one where there is none.
-pub(super) fn newest_visit(store: Store) -> Memo<Visit> {
-    Memo::new(move |_| {
-        store.plan.with(|plan| {
-            let newest = plan.visits.last().cloned();
-            newest.unwrap_or_else(|| Visit::new(""))
-        })
-    })
-}
-
 #[component]
 pub(super) fn SitePanel() -> impl IntoView {
     let store = expect_context::<Store>();
-    let visit = newest_visit(store);
+    let visit = open_visit(store);
     let form = Form::new();
     view! {
         <section class="panel site" aria-labelledby="site-title">
             <h2 id="site-title">{site_text(SiteLabel::Heading)}</h2>
             <p class="fine">{site_text(SiteLabel::Hint)}</p>
+            <VisitList visit/>
             <PreparationList visit/>
             <EntryForm form visit/>
             <Entries visit/>
             <Odds visit form/>
+            <BeforeAndAfter visit/>
+            <Pictures visit/>
             <BlowerFromReadings visit/>
             <VisitFoot visit/>
+            <PrintVisit/>
         </section>
     }
 }
-
-const LINES: [Preparation; 4] = [
-    Preparation::ScreenCleaned,
-    Preparation::DrumEmpty,
-    Preparation::NoHeatCycle,
-    Preparation::GaugeZeroed,
-];
 
 #[component]
 fn PreparationList(visit: Memo<Visit>) -> impl IntoView {
     let store = expect_context::<Store>();
     let ticked = Memo::new(move |_| visit.with(|visit| visit.preparation.len()));
-    let lines = LINES.map(|what| {
+    let lines = Preparation::ALL.map(|what| {
         let is_done = move || visit.with(|visit| visit.preparation.contains(&what));
         let tick = move |_| {
             let is_done = !is_done();
@@ -74,7 +60,7 @@ fn PreparationList(visit: Memo<Visit>) -> impl IntoView {
         <fieldset class="site-ready">
             <legend>
                 {site_text(SiteLabel::PreparationHeading)} " "
-                <small>{move || store.say(Message::Site(SiteMessage::Prepared(ticked.get(), LINES.len())))}</small>
+                <small>{move || store.say(Message::Site(SiteMessage::Prepared(ticked.get(), Preparation::ALL.len())))}</small>
             </legend>
             {lines}
             <label class="check">

@@ -1,18 +1,20 @@
 //! Static pressures that were read, as points on the pressure line, each beside what the clean run
 //! reads there under the same conditions.
 
+use super::open_visit::visit_of;
 use super::pressure_panel::{Plot, PlotPoint};
 use super::store::Store;
 use crate::plan::{Against, Entry, Measured, Reading, Spot};
 use crate::system::PressurePoint;
 use leptos::prelude::*;
 
-/// The readings of the newest visit that belong on `line`, against outdoors as the line is.
+/// The readings of the open visit that belong on `line`, against outdoors as the line is.
 pub(super) fn read_points(store: Store, line: &[PressurePoint]) -> Vec<PlotPoint> {
-    let site = store.site();
+    let (site, open) = (store.site(), store.open_visit().get());
     store.plan.with(|plan| {
         let house = plan.site.house_pressure.pascals();
-        let entries = plan.visits.last().map(|visit| visit.entries.iter());
+        let visit = visit_of(plan, open.as_deref());
+        let entries = visit.map(|visit| visit.entries.iter());
         let entries = entries.into_iter().flatten().enumerate();
         entries
             .filter_map(|(index, entry)| {

@@ -7,7 +7,7 @@ use super::panic_report::tell_done;
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
-use crate::report::words::{CodeLabel, Label, Language, Message, say};
+use crate::report::words::{ActionName, CodeLabel, Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::{Assessment, Band, BandDetail, Bands};
@@ -61,6 +61,13 @@ impl Diameter {
     }
 }
 
+/// What the worker answered last, and the visit that it is asked about.
+#[derive(Clone, Copy)]
+struct Worked {
+    banded: ReadSignal<Option<Banded>, LocalStorage>,
+    open_visit: RwSignal<Option<Arc<str>>>,
+}
+
 /// What a component needs; small enough to be copied about.
 #[derive(Clone, Copy)]
 pub(super) struct Store {
@@ -85,8 +92,7 @@ pub(super) struct Store {
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
     pub hovered: RwSignal<Option<ElementId>>,
-    /// The newest bands.
-    pub banded: ReadSignal<Option<Banded>, LocalStorage>,
+    worked: StoredValue<Worked>,
     /// Whether a press on a thing adds it to what is selected, as with Shift held.
     pub adds: RwSignal<bool>,
     /// What is read aloud.
@@ -118,11 +124,13 @@ impl Store {
         let steady = Steady::new(results, dragging);
         let plan = Memo::new(move |_| steady.with(|results| Version(Arc::clone(&results.plan))));
         let (ask_for_bands, banded) = band_client::start();
+        let open_visit = RwSignal::new(None);
         Effect::new(move |_| {
             // The band never runs while something is dragged.
             let plan = results.with(|results| Arc::clone(&results.plan));
+            let visit = open_visit.get();
             if !dragging.get() {
-                ask_for_bands(plan);
+                ask_for_bands((plan, visit));
             }
         });
         Self {
@@ -138,7 +146,7 @@ impl Store {
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
-            banded,
+            worked: StoredValue::new(Worked { banded, open_visit }),
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),
@@ -158,6 +166,9 @@ impl Store {
             match effect {
                 editor::Effect::Announce(name) => {
                     tell_done(name);
+                    if name == ActionName::OpenPlan {
+                        self.open_visit().set(None);
+                    }
                     self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
                     self.announcement.set(self.new_totals());
@@ -223,7 +234,7 @@ impl Store {
         look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
     ) -> Option<T> {
         let plan = self.held();
-        self.banded.with(|banded| {
+        self.banded().with(|banded| {
             let banded = banded
                 .as_ref()
                 .filter(|banded| Arc::ptr_eq(&banded.plan, &plan))?;
@@ -231,12 +242,21 @@ impl Store {
         })
     }
 
-    /// What the newest visit comes to, where that belongs to the plan as it is now.
+    /// The visit that is shown and changed; none for the newest.
+    pub fn open_visit(self) -> RwSignal<Option<Arc<str>>> {
+        self.worked.with_value(|worked| worked.open_visit)
+    }
+
+    fn banded(self) -> ReadSignal<Option<Banded>, LocalStorage> {
+        self.worked.with_value(|worked| worked.banded)
+    }
+
+    /// What the open visit comes to, where that belongs to the plan as it is now.
     pub fn site(self) -> Option<Arc<SiteAnswer>> {
-        let plan = self.held();
-        self.banded.with(|banded| {
+        let (plan, visit) = (self.held(), self.open_visit().get());
+        self.banded().with(|banded| {
             let banded = banded.as_ref()?;
-            let is_now = Arc::ptr_eq(&banded.plan, &plan);
+            let is_now = Arc::ptr_eq(&banded.plan, &plan) && banded.visit == visit;
             banded.site.clone().filter(|_| is_now)
         })
     }

@@ -30,6 +30,23 @@ test('a wet wall is hatched on plot and drawing, and remarked on', async ({ page
   await expect(panel(page).locator('.heat-upgrade')).toContainText('Insulation of R-');
 });
 
+test('a figure of heat says where it comes from', async ({ page, site }) => {
+  const sheet = await Sheet.open(page, site);
+  await inTheCold(sheet);
+  for (const [name, said] of [
+    ['Air at the termination', /kg\/s of dry air .* W through the walls.*°F/],
+    ['Coldest wall', /lowest of all cells is -?\d+ °F/],
+    ['Dew point at the dryer', /is saturated: \d+ °F/],
+    ['Condenses', /Le 0\.85.*fl oz of water an hour/],
+  ]) {
+    const ask = panel(page).getByRole('button', { name });
+    await ask.click();
+    await expect(ask).toHaveAttribute('aria-expanded', 'true');
+    await expect(page.locator(`#${await ask.getAttribute('aria-controls')}`)).toHaveText(said);
+  }
+  expect(await violations(page, '.panel.heat')).toEqual([]);
+});
+
 test('insulation as solved for dries the wall', async ({ page, site }) => {
   const sheet = await Sheet.open(page, site);
   await inTheCold(sheet);

@@ -159,6 +159,163 @@ test('the blower is taken from two points of its curve', async ({ page, site }) 
   await expect.poll(async () => width(await it.entries.first().locator('.site-clean').textContent())).toBeLessThan(width(before));
 });
 
+/** A photograph's worth of noise with a place in its file, invented: larger than a job keeps. */
+const photograph = (page) => page.evaluate(() => {
+  const canvas = document.createElement('canvas');
+  [canvas.width, canvas.height] = [1600, 1200];
+  const context = canvas.getContext('2d');
+  const image = context.createImageData(1600, 1200);
+  let seed = 1;
+  for (let at = 0; at < image.data.length; at += 1) {
+    seed = (seed * 48271) % 2147483647;
+    image.data[at] = at % 4 === 3 ? 255 : seed % 256;
+  }
+  context.putImageData(image, 0, 0);
+  return canvas.toDataURL('image/jpeg', 0.9).split(',')[1];
+}).then((base64) => {
+  // A comment segment after the start of the image stands for what a camera writes there.
+  const bytes = Buffer.from(base64, 'base64');
+  const comment = Buffer.from('GPS 12.345');
+  const head = Buffer.from([0xff, 0xfe, 0, comment.length + 2]);
+  return Buffer.concat([bytes.subarray(0, 2), head, comment, bytes.subarray(2)]);
+});
+
+test('type a reading, follow the advice twice, clean, read again, print', async ({ page, site }) => {
+  test.setTimeout(120_000);
+  const it = await Site.open(page, site);
+  await it.panel.getByLabel('Date', { exact: true }).fill('March 3');
+  await it.panel.getByLabel('Date', { exact: true }).blur();
+  await it.sheet.unfold();
+  await it.sheet.type('Greatest back pressure at the outlet (Pa)', '200');
+  await it.add(BLOCKED.outlet);
+  await it.follow();
+  await it.follow();
+  for (let more = 0; more < 2 && await it.next.count(); more += 1) await it.follow();
+  await it.faults.filter({ hasText: `part ${BLOCKED_PART},` }).getByRole('button', { name: 'Cleaned or mended' }).click();
+  await it.answered();
+  await it.panel.locator('#site-at').selectOption('outlet');
+  await it.panel.locator('#site-quantity').selectOption('static');
+  await it.panel.locator('#site-joint').selectOption('');
+  await it.add(CLEAN);
+  // Before and after, side by side.
+  const after = it.panel.locator('.site-after > li').first();
+  await expect(after).toContainText('258.0 Pa');
+  await expect(after).toContainText('137.0 Pa');
+  const restored = page.getByTestId('restored');
+  await expect(restored).toContainText(/About \d+(\.\d+)? L\/s more air than before/);
+  await it.panel.locator('#visit-picture-before').setInputFiles({ name: 'lint.jpg', mimeType: 'image/jpeg', buffer: await photograph(page) });
+  await expect(it.panel.locator('.site-pictures img')).toHaveCount(1);
+
+  const press = async () => {
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => {
+      globalThis.printed = new Promise((resolve) => { globalThis.print = () => resolve(document.documentElement.dataset.print); });
+    });
+    await it.panel.getByRole('button', { name: 'Print this visit' }).click();
+    expect(await page.evaluate(() => globalThis.printed)).toBe('visit');
+    await page.emulateMedia({ media: 'print' });
+  };
+  await press();
+  const paper = page.locator('.print-sheet');
+  await expect(paper).toBeVisible();
+  await expect(page.locator('.sheet')).toBeHidden();
+  await expect(paper).toContainText('March 3');
+  await expect(paper).toContainText('Lint screen cleaned: done');
+  const rows = paper.locator('table').first().locator('tbody tr');
+  await expect(rows).toHaveCount(await it.entries.count());
+  await expect(rows.first()).toContainText('258.0 Pa');
+  await expect(rows.first()).toContainText(/137\.\d Pa \(\d+\.\d to \d+\.\d Pa\)/);
+  await expect(rows.first()).toContainText('Does not meet');
+  await expect(rows.last()).toContainText('137.0 Pa');
+  await expect(rows.last()).toContainText('Meets');
+  await expect(paper).toContainText('Cleaned or mended: part 4');
+  await expect(paper).toContainText('What it means');
+  await expect(paper).toContainText('Lint burns');
+  await expect(paper.locator('img')).toHaveCount(1);
+  // Told apart by words: nothing on the sheet has a colour of its own.
+  const coloured = await paper.evaluate((sheet) => [...sheet.querySelectorAll('*')].filter((each) => {
+    const { color } = getComputedStyle(each);
+    return !['rgb(0, 0, 0)'].includes(color);
+  }).map((each) => each.outerHTML.slice(0, 80)));
+  expect(coloured).toEqual([]);
+  // Both papers: nothing is cut off at the side. Once it is printed the page is itself again.
+  for (const [format, width] of [['Letter', 8.5 * 96 - 96], ['A4', 210 / 25.4 * 96 - 96]]) {
+    if (!await paper.count()) await press();
+    const screen = page.viewportSize();
+    await page.setViewportSize({ width: Math.floor(width), height: 1000 });
+    expect(await paper.evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth), format).toBeLessThanOrEqual(0);
+    const margin = { top: '0.5in', bottom: '0.5in', left: '0.5in', right: '0.5in' };
+    const pdf = await page.pdf({ format, margin, path: test.info().outputPath(`${format}.pdf`) });
+    const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g);
+    expect(pages.length, format).toBeLessThan(5);
+    await expect(paper).toHaveCount(0);
+    expect(await page.evaluate(() => document.documentElement.dataset.print)).toBeUndefined();
+    await page.setViewportSize(screen);
+  }
+});
+
+test('pictures are made small, lose what the camera wrote, are kept and can be undone', async ({ page, site }) => {
+  const it = await Site.open(page, site);
+  const buffer = await photograph(page);
+  expect(buffer.length).toBeGreaterThan(400_000);
+  expect(buffer.includes('GPS 12.345')).toBe(true);
+  const pictures = it.panel.locator('.site-pictures img');
+  const before = it.panel.locator('#visit-picture-before');
+  await before.setInputFiles({ name: 'lint.jpg', mimeType: 'image/jpeg', buffer });
+  await expect(pictures).toHaveCount(1);
+  await it.panel.locator('#visit-picture-after').setInputFiles({ name: 'clean.jpg', mimeType: 'image/jpeg', buffer });
+  await expect(pictures).toHaveCount(2);
+  expect(await pictures.evaluateAll((all) => all.map((each) => each.alt))).toEqual(['Before cleaning, picture 1', 'After cleaning, picture 2']);
+  const plan = JSON.parse(await it.sheet.download('Save file'));
+  expect(plan.visits[0].pictures.map((each) => each.taken)).toEqual(['before', 'after']);
+  for (const { coding, data_base64 } of plan.visits[0].pictures) {
+    expect(coding).toBe('jpeg');
+    expect(data_base64.length).toBeLessThanOrEqual(130_000);
+    const bytes = Buffer.from(data_base64, 'base64');
+    expect(bytes.subarray(0, 2).toString('hex')).toBe('ffd8');
+    expect(bytes.includes('GPS')).toBe(false);
+  }
+  await it.sheet.button('Undo').click();
+  await expect(pictures).toHaveCount(1);
+  await before.setInputFiles({ name: 'no.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture') });
+  await expect(it.sheet.alert).toContainText('no picture');
+  await expect(pictures).toHaveCount(1);
+});
+
+test('an earlier visit is opened and gone on with', async ({ page, site }) => {
+  const it = await Site.open(page, site);
+  await it.add(BLOCKED.outlet);
+  await it.panel.getByRole('button', { name: 'Begin a new visit' }).click();
+  await expect(it.entries).toHaveCount(0);
+  await it.add(CLEAN);
+  const visits = it.panel.locator('.site-visits button');
+  await expect(visits).toHaveText([/^Visit 2, no date, 1 entry$/, /^Visit 1, no date, 1 entry$/]);
+  await visits.nth(1).click();
+  await expect(it.panel).toContainText('An earlier visit is open');
+  await expect(it.entries.first().locator('.site-read')).toHaveText('258.0 Pa');
+  await it.answered();
+  await it.add(BLOCKED.door);
+  await expect(visits).toHaveText([/1 entry$/, /2 entries$/]);
+  await visits.nth(0).click();
+  await expect(it.entries).toHaveCount(1);
+  await expect(it.entries.first().locator('.site-read')).toHaveText('137.0 Pa');
+  await expect(it.panel).not.toContainText('An earlier visit is open');
+});
+
+test('a figure says where it comes from', async ({ page, site }) => {
+  const it = await Site.open(page, site);
+  await it.add(BLOCKED.outlet);
+  const reading = it.entries.first();
+  const ask = reading.getByRole('button', { name: 'Clean run' });
+  await expect(ask).toHaveAttribute('aria-expanded', 'false');
+  await ask.click();
+  await expect(ask).toHaveAttribute('aria-expanded', 'true');
+  await expect(reading.locator('.site-grounds')).toHaveText(/p = losses beyond .* = \d+\.\d Pa - \d+\.\d Pa = 137\.\d Pa; Q is where.*512 draws.*standard error of \d+\.\d Pa/);
+  await it.faults.first().locator('.site-chance .ask').click();
+  await expect(it.faults.first().locator('.site-grounds')).toContainText('Before anything was read: ');
+  await expect(it.faults.first().locator('.site-grounds')).toContainText('common practice');
+});
+
 for (const colorScheme of ['light', 'dark']) {
   test.describe(`${colorScheme}, phone`, () => {
     test.use({ colorScheme, viewport: PHONE, hasTouch: true });

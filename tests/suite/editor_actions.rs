@@ -6,8 +6,9 @@ use elbowroom::editor::{Action, State, VisitChange};
 use elbowroom::plan::{
     self, Against, AlongRun, BendMethod, CodeChoice, ConcealedElbows, Conditions, Done, Duct,
     Elbow, ElbowKind, ElementId, Entry, Estimate, Exhaust, Flow, Found, Input, Insulation,
-    LegState, Look, MakerLimits, Measured, Mended, Metal, NodeId, Override, Part, Phase, Plan,
-    Point, Preparation, Reading, RuleTopic, Site, Termination, TerminationKind,
+    LegState, Look, MakerLimits, Measured, Mended, Metal, NodeId, Override, Part, Phase,
+    PictureCoding, Plan, Point, Preparation, Reading, RuleTopic, Site, Taken, Termination,
+    TerminationKind, VisitPicture,
 };
 use elbowroom::rules::RULE_SETS;
 use elbowroom::units::{Airflow, Length, Pressure, Temperature, UnitSystem};
@@ -434,9 +435,22 @@ fn on_site() -> impl Strategy<Value = Action> {
         2 => look,
         1 => Just(VisitChange::Add(Entry::Done(Done { what: Mended::WholeRun }))),
         2 => (0..3_usize).prop_map(VisitChange::Remove),
+        1 => Just(VisitChange::AddPicture(VisitPicture {
+            taken: Taken::Before,
+            coding: PictureCoding::Jpeg,
+            data_base64: "/9j/4AAQ".into(),
+        })),
+        1 => (0..2_usize).prop_map(VisitChange::RemovePicture),
         1 => value().prop_map(|set| VisitChange::FitBlower(set.into_iter().collect())),
     ];
-    change.prop_map(|change| Action::ChangeVisit(Box::new(change)))
+    let visit = prop_oneof![
+        6 => Just(None),
+        1 => (1..4_u8).prop_map(|number| Some(format!("v{number}").into())),
+    ];
+    (visit, change).prop_map(|(visit, change)| Action::ChangeVisit {
+        visit,
+        change: Box::new(change),
+    })
 }
 
 /// Any change of the plan in one step, undo and redo apart.
@@ -542,7 +556,7 @@ pub fn kind(action: &Action) -> usize {
         Action::SetCeiling(_) => 41,
         Action::DragRise { .. } => 42,
         Action::KeepThings => 43,
-        Action::ChangeVisit(_) => 44,
+        Action::ChangeVisit { .. } => 44,
         Action::SetTitle { .. } => 46,
     }
 }

@@ -170,7 +170,7 @@ fn the_same_edit_again_is_no_second_step() {
             Action::Nudge { .. }
                 | Action::InsertBend { .. }
                 | Action::DeleteBend(_)
-                | Action::ChangeVisit(_)
+                | Action::ChangeVisit { .. }
         )
     };
     let edits = prop::collection::vec(edit(), 1..12);

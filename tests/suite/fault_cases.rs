@@ -175,8 +175,9 @@ fn stated_places(run: &CompiledRun) -> Vec<(usize, CauseKind, f64)> {
 pub fn stated_faults(run: &CompiledRun, chance: &mut Chance) -> Vec<TrueFault> {
     let places = stated_places(run);
     let weights: Vec<f64> = places.iter().map(|(_, _, weight)| *weight).collect();
-    // Nothing, one place, two, blower, leak, room.
-    let family = chance.weighted(&[0.25, 0.45, 0.08, 0.05, 0.05, 0.08]);
+    // Nothing, one place, two, blower, leak, room; a place with a blower, with a leak, with a room.
+    let odds = [0.25, 0.45, 0.08, 0.05, 0.05, 0.08, 0.02, 0.02, 0.03];
+    let family = chance.weighted(&odds);
     let one = |chance: &mut Chance| {
         let (place, kind, _) = places[chance.weighted(&weights)];
         TrueFault {
@@ -194,26 +195,34 @@ pub fn stated_faults(run: &CompiledRun, chance: &mut Chance) -> Vec<TrueFault> {
                 return pair;
             }
         },
-        3 => vec![TrueFault {
+        3..=5 => vec![other_than_place(run, family, chance)],
+        _ => vec![one(chance), other_than_place(run, family - 3, chance)],
+    }
+}
+
+/// A blower (3), a leak (4) or a room (5).
+fn other_than_place(run: &CompiledRun, family: usize, chance: &mut Chance) -> TrueFault {
+    match family {
+        3 => TrueFault {
             kind: CauseKind::Blower,
             place: usize::MAX,
             severity: chance.between(0.55, 0.85),
-        }],
+        },
         4 => {
             let first = chance.share() < 0.5;
             let last = run.elements.len() - 1;
             let place = if first { 1 } else { 1 + chance.below(last) };
-            vec![TrueFault {
+            TrueFault {
                 kind: CauseKind::Leak,
                 place,
                 severity: chance.between(0.0008, 0.004),
-            }]
+            }
         }
-        _ => vec![TrueFault {
+        _ => TrueFault {
             kind: CauseKind::RoomStarved,
             place: usize::MAX,
             severity: chance.between(0.003, 0.012),
-        }],
+        },
     }
 }
 

@@ -217,7 +217,7 @@ fn report(set: &str, walks: &[Walk]) -> (f64, f64) {
 
 #[test]
 fn places_drawn_from_the_stated_odds_are_named() {
-    let walks = cases(Set::Stated, count(3000, 60), |world| {
+    let walks = cases(Set::Stated, count(3000, 30), |world| {
         walk(world, MOST_TESTS, advised)
     });
     let (named, clean) = report("set A", &walks);
@@ -261,7 +261,7 @@ fn calibration(walks: &[Walk]) {
 
 #[test]
 fn other_places_severities_and_blowers_are_named() {
-    let walks = cases(Set::Other, count(1000, 30), |world| {
+    let walks = cases(Set::Other, count(1000, 8), |world| {
         walk(world, MOST_TESTS, advised)
     });
     let (named, clean) = report("set B", &walks);
@@ -271,7 +271,7 @@ fn other_places_severities_and_blowers_are_named() {
 
 #[test]
 fn slight_blockages_are_reported() {
-    let walks = cases(Set::Slight, count(1000, 20), |world| {
+    let walks = cases(Set::Slight, count(1000, 8), |world| {
         walk(world, MOST_TESTS, advised)
     });
     report("set C", &walks);
@@ -282,8 +282,8 @@ fn slight_blockages_are_reported() {
 #[test]
 fn fewer_tests_than_opening_joint_after_joint() {
     for (set, called, full) in [(Set::Stated, "A", 300), (Set::Other, "B", 300)] {
-        let ours = cases(set, count(full, 16), |world| walk(world, 15, advised));
-        let blind = cases(set, count(full, 16), |world| walk(world, 15, outward));
+        let ours = cases(set, count(full, 6), |world| walk(world, 15, advised));
+        let blind = cases(set, count(full, 6), |world| walk(world, 15, outward));
         report(&format!("set {called}, to the end"), &ours);
         report(&format!("set {called}, joint after joint"), &blind);
         let tests = |walks: &[Walk]| walks.iter().map(|walk| walk.tests).sum::<usize>();
@@ -294,7 +294,7 @@ fn fewer_tests_than_opening_joint_after_joint() {
 
 #[test]
 fn the_figure_without_looks_is_known() {
-    let walks = cases(Set::Stated, count(1000, 16), |world| {
+    let walks = cases(Set::Stated, count(1000, 8), |world| {
         walk(world, MOST_TESTS, without_looks)
     });
     report("set A without looks", &walks);

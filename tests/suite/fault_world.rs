@@ -281,7 +281,7 @@ impl World {
     }
 
     /// Airflow at the outlet and past a leak, m³/s.
-    fn airflow(&self, conditions: &Conditions, open: Option<usize>) -> (f64, f64) {
+    pub fn airflow(&self, conditions: &Conditions, open: Option<usize>) -> (f64, f64) {
         let speed = self.fault(CauseKind::Blower).unwrap_or(1.0);
         let (free, rise, exponent) = self.blower;
         let blower = |airflow: f64| {

@@ -16,7 +16,7 @@ use proptest::prelude::*;
 const CASES: u32 = 100;
 
 /// `plan` with one zone everywhere.
-fn in_one_zone(plan: &Plan, degrees: f64) -> Plan {
+pub fn in_one_zone(plan: &Plan, degrees: f64) -> Plan {
     let mut plan = plan.clone();
     plan.exhaust.along_run = AlongRun::Cools;
     plan.zones.clear();

@@ -30,6 +30,7 @@ mod worked_examples;
 mod random_plan;
 
 mod heat_properties;
+mod hot_readings;
 mod monotone;
 mod parts;
 mod physics;
@@ -62,6 +63,7 @@ mod fault_cases;
 mod fault_finder;
 mod fault_world;
 mod site_readings;
+mod visits;
 
 mod editor_actions;
 mod editor_model;

@@ -163,7 +163,8 @@ fn visit() -> Value {
             }})),
             {"look": {"at": "elbow:p1", "found": "blocked"}},
             {"done": {"what": "elbow:p1"}},
-        ]
+        ],
+        "pictures": [{"taken": "after", "coding": "jpeg", "data_base64": "/9j/4AAQ"}]
     })
 }
 
@@ -181,7 +182,12 @@ pub fn full_documents() -> Vec<Value> {
         ("/openings/0/kind", "/$defs/opening/properties/kind"),
         ("/obstacles/0/level", "/$defs/level"),
         ("/zones/0/kind", "/$defs/zone/properties/kind"),
-        ("/picture/coding", "/$defs/picture/properties/coding"),
+        ("/picture/coding", "/$defs/picture_coding"),
+        ("/visits/0/pictures/0/coding", "/$defs/picture_coding"),
+        (
+            "/visits/0/pictures/0/taken",
+            "/$defs/visit_picture/properties/taken",
+        ),
         (
             "/obstacles/0/kind/framing/members",
             "/$defs/obstacle_kind/oneOf/4/properties/framing/properties/members",

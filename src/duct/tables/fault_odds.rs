@@ -18,6 +18,12 @@ pub const NOTHING: f64 = 0.25;
 pub const ONE_PLACE: f64 = 0.45;
 /// That two places are. Source: [`SOURCE`].
 pub const TWO_PLACES: f64 = 0.08;
+/// That one place is at fault and the blower too. Source: [`SOURCE`].
+pub const PLACE_AND_BLOWER: f64 = 0.02;
+/// That one place is at fault and a joint leaks. Source: [`SOURCE`].
+pub const PLACE_AND_LEAK: f64 = 0.02;
+/// That one place is at fault and the room cannot draw enough air. Source: [`SOURCE`].
+pub const PLACE_AND_ROOM: f64 = 0.03;
 /// That the blower turns too slowly or its wheel is caked. Source: [`SOURCE`].
 pub const BLOWER: f64 = 0.05;
 /// That a joint leaks. Source: [`SOURCE`].

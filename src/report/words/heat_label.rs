@@ -32,3 +32,31 @@ pub enum HeatLabel {
     Water,
     DryingTime,
 }
+
+/// A figure of heat and moisture whose coming about can be asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HeatFormula {
+    /// Air at the termination.
+    AtEnd,
+    /// The coldest wall.
+    ColdestWall,
+    /// Dew point at the dryer.
+    DewPoint,
+    /// Water that condenses.
+    Water,
+}
+
+impl HeatFormula {
+    /// Every one of them, in the order in which they are shown.
+    pub const ALL: [Self; 4] = [Self::AtEnd, Self::ColdestWall, Self::DewPoint, Self::Water];
+
+    /// What it is called.
+    pub const fn label(self) -> HeatLabel {
+        match self {
+            Self::AtEnd => HeatLabel::AtEnd,
+            Self::ColdestWall => HeatLabel::ColdestWall,
+            Self::DewPoint => HeatLabel::DewPoint,
+            Self::Water => HeatLabel::Water,
+        }
+    }
+}

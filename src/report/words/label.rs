@@ -314,6 +314,8 @@ pub enum ActionName {
     RemoveEntry,
     FitBlower,
     SetTitle,
+    AddPicture,
+    RemovePicture,
     OpenPlan,
     TakeReroute,
 }
@@ -354,4 +356,19 @@ pub enum Caution {
     GasExhaust,
     BeforeOpening,
     CodeDecides,
+}
+
+impl Caution {
+    /// Those that always stand, for a dryer that burns gas or none.
+    pub fn standing(gas: bool) -> impl Iterator<Item = Self> {
+        [
+            Some(Self::LintBurns),
+            Some(Self::OutdoorsOnly),
+            gas.then_some(Self::GasExhaust),
+            Some(Self::BeforeOpening),
+            Some(Self::CodeDecides),
+        ]
+        .into_iter()
+        .flatten()
+    }
 }

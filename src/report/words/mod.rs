@@ -10,14 +10,14 @@ mod shelf_label;
 mod site_label;
 
 pub use code_label::CodeLabel;
-pub use heat_label::HeatLabel;
+pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};
 pub use reroute::RerouteText;
 pub use shelf_label::ShelfLabel;
-pub use site_label::{Placed, SiteLabel, SiteMessage};
+pub use site_label::{CleanGrounds, Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
-use crate::report::{ElementFigures, Figures, Totals};
+use crate::report::{ElementFigures, Figures, HeatFigures, Totals};
 use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
 use crate::source::{Coefficient, Reach, Source, Standing};
@@ -101,6 +101,8 @@ pub enum Message<'a> {
     Finding(&'a Finding),
     /// How much insulation keeps the wall dry; empty where nothing can be said.
     InsulationUpgrade(&'a InsulationUpgrade),
+    /// How a figure of heat and moisture comes about.
+    HeatFormula(&'a HeatFigures, HeatFormula),
     /// Water for each hour of a phase.
     Water(MassFlow),
     /// A phase of a drying cycle.

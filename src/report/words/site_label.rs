@@ -1,7 +1,7 @@
 //! The keys of what is said about readings on site.
 
-use crate::diagnosis::{CauseKind, Caveat, Objection, Test, TestCaution};
-use crate::plan::{Conditions, Found, Pattern, Preparation, Spot};
+use crate::diagnosis::{CauseKind, Caveat, CleanReading, Objection, Test, TestCaution};
+use crate::plan::{Conditions, Found, Pattern, Preparation, Reading, Spot, Taken};
 use crate::system::ElementKind;
 
 /// A fixed text of the site readings.
@@ -62,10 +62,46 @@ pub enum SiteLabel {
     Note,
     WorkingOut,
     LikelyPlaces,
+    VisitsHeading,
+    EarlierVisit,
+    AfterHeading,
+    AfterHint,
+    ColumnBefore,
+    ColumnAfter,
+    AirflowBefore,
+    PicturesHeading,
+    PicturesHint,
+    AddBefore,
+    AddAfter,
+    PictureUnreadable,
+    Print,
+    PrintHint,
+    PrintNumber,
+    PrintEntry,
+    PrintRank,
+    PrintFault,
+    PrintOdds,
+    PrintFreeArea,
+    PrintAirflow,
+    PrintSettled,
+    PrintFoot,
+    Done,
+    NotDone,
 }
 
 /// An element by its place in the run and what it is.
 pub type Placed<'a> = (usize, &'a ElementKind);
+
+/// What the clean run's figure beside a reading rests on.
+#[derive(Debug, Clone, Copy)]
+pub struct CleanGrounds<'a> {
+    /// The reading.
+    pub reading: &'a Reading,
+    /// The figure, its standard error and the reading's own conditions.
+    pub clean: &'a CleanReading,
+    /// From how many draws its band is read.
+    pub draws: usize,
+}
 
 /// Something said about readings on site.
 #[derive(Debug, Clone, Copy)]
@@ -112,6 +148,25 @@ pub enum SiteMessage<'a> {
     WouldRead(&'a str, &'a str),
     /// What a verdict stands against: the limit and the margin, as shown.
     Limit(&'a str, &'a str),
+    /// A visit in one line.
+    Visit {
+        /// Its number, from 1.
+        number: usize,
+        /// Its date, as typed.
+        date: &'a str,
+        /// How many entries it has.
+        entries: usize,
+    },
+    /// A picture by when it was taken and its number, from 1.
+    Picture(Taken, usize),
+    /// The airflow that a repair gave back, as shown.
+    Restored(&'a str),
+    /// Where the clean run's figure beside a reading comes from.
+    CleanGrounds(CleanGrounds<'a>),
+    /// Where a fault's odds come from: before anything was read, and now.
+    OddsGrounds(f64, f64),
+    /// Where the airflow now comes from, with the clean run's as shown.
+    AirflowGrounds(&'a str),
     /// What a test takes and tells.
     Worth {
         /// Its effort.

@@ -5,6 +5,7 @@
 //! element for the pressures (`air_along`).
 
 mod air_along;
+mod at_airflow;
 mod findings;
 mod heat_run;
 mod line;
@@ -16,6 +17,7 @@ mod surroundings;
 mod upgrade;
 
 pub use air_along::{AirAlong, LocalAir};
+pub use at_airflow::heat_at;
 pub(super) use findings::findings;
 pub(super) use heat_run::HeatRun;
 pub use line::{HeatPoint, WetStretch, heat_line, wet_stretches};

@@ -7,6 +7,7 @@ mod deciding;
 mod derivation;
 mod fixed;
 mod heat;
+mod heat_grounds;
 mod heat_label;
 mod input_words;
 mod reroute;
@@ -14,6 +15,7 @@ mod room;
 mod rule;
 mod shelf_label;
 mod site;
+mod site_grounds;
 mod site_label;
 mod trouble;
 
@@ -45,6 +47,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         } => run_in_order(units, outlet_height, elements, end_height),
         Message::Finding(finding) => self::finding(units, finding),
         Message::InsulationUpgrade(upgrade) => heat::upgrade(units, upgrade),
+        Message::HeatFormula(figures, which) => heat_grounds::formula(units, figures, which),
         Message::Water(water) => heat::water(units, water),
         Message::Phase(phase) => heat::phase(phase).to_owned(),
         Message::Verdict(verdict) => code::verdict(verdict).to_owned(),

@@ -1,8 +1,8 @@
 //! Readings on site.
 
-use super::{element, element_size};
+use super::{element, element_size, site_grounds};
 use crate::diagnosis::{CauseKind, Caveat, Objection, Test, TestCaution};
-use crate::plan::{Conditions, Found, Pattern, Preparation, Spot};
+use crate::plan::{Conditions, Found, Pattern, Preparation, Spot, Taken};
 use crate::report::words::{Placed, SiteMessage};
 use crate::units::{Temperature, UnitSystem, Velocity};
 
@@ -24,7 +24,12 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
             high * 100.0
         ),
         SiteMessage::AirflowLeft(share) => {
-            format!("{:.0} % of the clean airflow left", share * 100.0)
+            let percent = share * 100.0;
+            if share > 1.0 {
+                format!("{percent:.0} % of the clean airflow at the dryer, not all of it outdoors")
+            } else {
+                format!("{percent:.0} % of the clean airflow left")
+            }
         }
         SiteMessage::AirflowNow(mean, low, high) => format!(
             "{:.0} % ({:.0} to {:.0} %)",
@@ -57,6 +62,29 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
         ),
         SiteMessage::WouldRead(read, expected) => format!("{read} read, {expected} expected"),
         SiteMessage::Limit(limit, margin) => format!("limit {limit}, margin {margin}"),
+        SiteMessage::Visit {
+            number,
+            date,
+            entries,
+        } => {
+            let date = if date.is_empty() { "no date" } else { date };
+            let entries = match entries {
+                1 => "1 entry".to_owned(),
+                entries => format!("{entries} entries"),
+            };
+            format!("Visit {number}, {date}, {entries}")
+        }
+        SiteMessage::Picture(taken, number) => format!(
+            "{} cleaning, picture {number}",
+            match taken {
+                Taken::Before => "Before",
+                Taken::After => "After",
+            }
+        ),
+        SiteMessage::Restored(airflow) => format!("About {airflow} more air than before"),
+        SiteMessage::CleanGrounds(grounds) => site_grounds::clean(units, &grounds),
+        SiteMessage::OddsGrounds(before, now) => site_grounds::odds(before, now),
+        SiteMessage::AirflowGrounds(clean) => site_grounds::airflow(clean),
         SiteMessage::Worth { effort, bits } => {
             format!("Effort {effort:.1} (a reading at the outlet is 1), tells {bits:.2} bits")
         }
@@ -185,7 +213,8 @@ fn caveat(caveat: Caveat) -> String {
             entry + 1
         ),
         Caveat::TemperatureOnly(entry) => format!(
-            "Entry {} is a temperature: it is kept, but the odds do not rest on it.",
+            "Entry {} is a temperature that nothing is predicted for, because the plan's air keeps its \
+             temperature or the run was open before it. The odds do not rest on it.",
             entry + 1
         ),
     }
@@ -223,7 +252,7 @@ fn objection(units: UnitSystem, objection: Objection) -> String {
     }
 }
 
-fn odds(odds: f64) -> String {
+pub(super) fn odds(odds: f64) -> String {
     let word = match odds {
         odds if odds >= 0.9 => "almost sure",
         odds if odds >= 0.6 => "likely",

@@ -67,6 +67,39 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::Date => "Date",
         SiteLabel::Note => "Note",
         SiteLabel::WorkingOut => "working out what it means",
+        SiteLabel::VisitsHeading => "Visits to this dryer",
+        SiteLabel::EarlierVisit => {
+            "An earlier visit is open. Its readings are held against the plan as it is now, and what is added goes to this visit."
+        }
+        SiteLabel::AfterHeading => "Before and after",
+        SiteLabel::AfterHint => {
+            "Read again what was read before the cleaning, under the same conditions: the two then stand side by side here."
+        }
+        SiteLabel::ColumnBefore => "Before",
+        SiteLabel::ColumnAfter => "After",
+        SiteLabel::AirflowBefore => "Airflow before, against the clean run",
+        SiteLabel::PicturesHeading => "Pictures",
+        SiteLabel::PicturesHint => {
+            "Made small and stripped of place and camera before they are kept, in the job's file and nowhere else. Up to 12 a job."
+        }
+        SiteLabel::AddBefore => "Add a picture from before",
+        SiteLabel::AddAfter => "Add a picture from after",
+        SiteLabel::PictureUnreadable => "This file is no picture that the browser can read.",
+        SiteLabel::Print => "Print this visit",
+        SiteLabel::PrintHint => "On Letter or A4, in black on white.",
+        SiteLabel::PrintNumber => "No.",
+        SiteLabel::PrintEntry => "Reading, look or repair",
+        SiteLabel::PrintRank => "Rank",
+        SiteLabel::PrintFault => "Fault",
+        SiteLabel::PrintOdds => "Chance that it is there now",
+        SiteLabel::PrintFreeArea => "Area",
+        SiteLabel::PrintAirflow => "Airflow",
+        SiteLabel::PrintSettled => "Settled: more tests would tell little.",
+        SiteLabel::PrintFoot => {
+            "Clean run: the drawing without lint, leak or stuck flap, under the reading's own conditions; in brackets the 10th to 90th percentile of all uncertain inputs. A verdict stands only beside a limit typed from the dryer maker's instructions. Starting odds are common practice, no source."
+        }
+        SiteLabel::Done => "done",
+        SiteLabel::NotDone => "not done",
         SiteLabel::LikelyPlaces => {
             "Rings A, B, C on the drawing: where the fault most likely sits."
         }
