@@ -5,6 +5,7 @@ use super::curves::Curves;
 use super::evidence::{Planned, Quantity};
 use super::model::Model;
 use super::particle::Fault;
+use crate::numeric::{RootError, falling_root};
 
 /// Fills `values` with the reading under each draw; gives the mean velocity pressure at its place, Pa.
 #[allow(clippy::cast_precision_loss, reason = "a few hundred draws")]
@@ -170,6 +171,12 @@ fn leaking(
     gap: f64,
     added: &Added,
 ) -> (f64, f64) {
+    /// m³/s. Of the computation.
+    const TOLERANCE: f64 = 2e-6;
+    /// m³/s. Of the computation.
+    const LEAST_AIRFLOW: f64 = 1e-5;
+    /// Of the free airflow: a draught may help. Of the computation.
+    const MOST_SHARE: f64 = 1.5;
     let setting = at.setting;
     let end = setting.open.unwrap_or(model.elements.len());
     let outlet = model.unit(setting.hot);
@@ -190,41 +197,15 @@ fn leaking(
         (whole, draw.rise(whole, added.speed) - lost)
     };
     let start = model.airflow(at.table, index, tight / outlet) * added.speed;
-    let at_end = falling_root(start, draw.free_airflow * 1.5, |at_end| balance(at_end).1);
+    let most = draw.free_airflow * MOST_SHARE;
+    let spare = |at_end: f64| balance(at_end).1;
+    let at_end = match falling_root(spare, start, LEAST_AIRFLOW, most, TOLERANCE) {
+        Ok(at_end) => at_end,
+        Err(RootError::NotBracketed { at_lower, .. }) if at_lower > 0.0 => most,
+        // All that the blower moves leaves by the leak.
+        Err(_) => LEAST_AIRFLOW,
+    };
     (balance(at_end).0, at_end)
-}
-
-/// Where `spare`, which falls, is nought, m³/s: by secants that begin at `start` and stay between what
-/// is known to be below and above, else halfway between these.
-fn falling_root(start: f64, most: f64, spare: impl Fn(f64) -> f64) -> f64 {
-    /// Of the computation.
-    const STEPS: usize = 24;
-    /// m³/s. Of the computation.
-    const TOLERANCE: f64 = 2e-6;
-    let (mut low, mut high) = (1e-5, most);
-    let (mut before, mut at) = (start * 0.9, start.clamp(low, high));
-    let mut spare_before = spare(before);
-    for _ in 0..STEPS {
-        let here = spare(at);
-        if here > 0.0 {
-            low = at;
-        } else {
-            high = at;
-        }
-        let secant = at - here * (at - before) / (here - spare_before);
-        let next = if secant > low && secant < high {
-            secant
-        } else {
-            f64::midpoint(low, high)
-        };
-        (before, spare_before) = (at, here);
-        let moved = (next - at).abs();
-        at = next;
-        if moved < TOLERANCE {
-            break;
-        }
-    }
-    at
 }
 
 /// What is shown, and the velocity pressure at the place, Pa.
