@@ -261,7 +261,7 @@ fn calibration(walks: &[Walk]) {
 
 #[test]
 fn other_places_severities_and_blowers_are_named() {
-    let walks = cases(Set::Other, count(1000, 8), |world| {
+    let walks = cases(Set::Other, count(1000, 30), |world| {
         walk(world, MOST_TESTS, advised)
     });
     let (named, clean) = report("set B", &walks);
@@ -282,8 +282,8 @@ fn slight_blockages_are_reported() {
 #[test]
 fn fewer_tests_than_opening_joint_after_joint() {
     for (set, called, full) in [(Set::Stated, "A", 300), (Set::Other, "B", 300)] {
-        let ours = cases(set, count(full, 6), |world| walk(world, 15, advised));
-        let blind = cases(set, count(full, 6), |world| walk(world, 15, outward));
+        let ours = cases(set, count(full, 12), |world| walk(world, 15, advised));
+        let blind = cases(set, count(full, 12), |world| walk(world, 15, outward));
         report(&format!("set {called}, to the end"), &ours);
         report(&format!("set {called}, joint after joint"), &blind);
         let tests = |walks: &[Walk]| walks.iter().map(|walk| walk.tests).sum::<usize>();
