@@ -44,6 +44,7 @@ mod picture;
 mod pointer;
 mod pressure_panel;
 mod remarks;
+mod reroute_options;
 mod reroute_panel;
 mod reroute_words;
 mod scale_bar_view;

@@ -4,15 +4,12 @@ use super::band_client::worker;
 use super::search_protocol::{SEARCH_PROTOCOL, SearchAnswer, SearchAsk};
 use super::store::Version;
 use crate::plan::Plan;
-use crate::search::{Blocked, Options, Progress, Request, Suggestion};
+use crate::search::{Blocked, Figures, Options, Progress, Request, Suggestion};
 use leptos::prelude::*;
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{MessageEvent, Worker};
-
-/// A page waits a second or two, not a minute.
-const MOST_PARTIAL_ROUTES: usize = 80_000;
 
 /// What is known of a search.
 #[derive(Clone)]
@@ -21,6 +18,8 @@ pub(super) struct Found {
     plan: Arc<Plan>,
     id: u32,
     pub progress: Option<Progress>,
+    pub present: Option<Figures>,
+    pub has_present_room: bool,
     pub suggestions: Vec<Suggestion>,
     pub is_done: bool,
     pub blocked: Option<Blocked>,
@@ -33,6 +32,8 @@ pub(super) struct Reroutes {
     found: RwSignal<Option<Found>>,
     /// The suggestion that is shown on the drawing.
     pub shown: RwSignal<Option<usize>>,
+    /// How to search, as it was chosen on the page.
+    pub options: RwSignal<Options>,
     worker: StoredValue<Option<Worker>, LocalStorage>,
     last_id: StoredValue<u32>,
 }
@@ -44,9 +45,18 @@ impl Reroutes {
             plan,
             found: RwSignal::new(None),
             shown: RwSignal::new(None),
+            options: RwSignal::new(Options::default()),
             worker: StoredValue::new_local(None),
             last_id: StoredValue::new(0),
         };
+        Effect::new(move |_| {
+            // Other wishes, another search.
+            reroutes.options.track();
+            if reroutes.found.with_untracked(Option::is_some) {
+                reroutes.cancel();
+                reroutes.found.set(None);
+            }
+        });
         Effect::new(move |_| {
             // What belongs to another version of the plan is no longer of use.
             let plan = plan.get();
@@ -87,20 +97,20 @@ impl Reroutes {
         let plan = self.plan.get_untracked().0;
         let id = self.next_id();
         let mut searched = (*plan).clone();
-        // A picture is no part of the search, and large.
+        // Neither picture nor visits are part of the search, and they are large.
         searched.picture = None;
+        searched.visits.clear();
         let request = Request {
             plan: searched,
-            options: Options {
-                most_partial_routes: MOST_PARTIAL_ROUTES,
-                ..Options::default()
-            },
+            options: self.options.get_untracked(),
         };
         self.shown.set(None);
         self.found.set(Some(Found {
             plan,
             id,
             progress: None,
+            present: None,
+            has_present_room: true,
             suggestions: Vec::new(),
             is_done: false,
             blocked: None,
@@ -170,6 +180,8 @@ impl Reroutes {
         self.found.update(|found| {
             if let Some(found) = found.as_mut().filter(|found| found.id == answer.id) {
                 found.progress = Some(reply.progress);
+                found.present = reply.present;
+                found.has_present_room = reply.has_present_room;
                 found.is_done = reply.is_done;
                 found.blocked = reply.blocked;
                 if let Some(suggestions) = reply.suggestions {

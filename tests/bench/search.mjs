@@ -13,8 +13,8 @@ import { percentile } from './percentile.mjs';
 const repeats = Number(process.argv[2] ?? 9);
 const FOOT = 0.3048;
 const OPTIONS = {
-  clearance_m: 0.00635, elbow: null, most_bends: 6, most_partial_routes: 80000, diagonal_tracks: 3,
-  other_outlet_sides: true, turned_dryer: false, roof_height_m: null, tracks: null,
+  clearance_m: 0.00635, most_suggestions: 7, slack: 1.25, most_labels: 400000, other_outlet_sides: true,
+  dryer_may_move: false, roof_height_m: null, closed_zones: [],
 };
 const HOUSES = [[20, 15, 20], [20, 15, 60], [40, 30, 20], [40, 30, 40], [40, 30, 60]];
 
@@ -62,7 +62,7 @@ try {
       const worker = new Worker(`./${build}/worker-start.js`, { type: 'module' });
       let id = 0;
       const told = { first: [], whole: [], stop: [], looked_at: 0, suggestions: 0 };
-      const ask = (request) => worker.postMessage({ search_protocol: 1, id: (id += 1), request });
+      const ask = (request) => worker.postMessage({ search_protocol: 2, id: (id += 1), request });
       const listen = (take) => new Promise((resolve) => {
         worker.onmessage = ({ data }) => { if (data.id === id && take(data.reply)) resolve(); };
       });

@@ -94,6 +94,8 @@ pub enum Label {
     FramingSpacing,
     ZoneTemperature,
     CeilingHeight,
+    RoofCapHeight,
+    RoofCapHint,
     DryerTurned,
     OutletSide,
     OutletBack,
