@@ -2,6 +2,7 @@
 
 use super::blocker::{Blocker, in_zones, on_level};
 use super::heading::Way;
+use super::ranked::ranked;
 use super::request::Options;
 use super::terminal::End;
 use super::tracks::{Reach, Tracks};
@@ -382,9 +383,8 @@ impl Field {
     /// The obstacles that stood in the way of a move, most often first, by their place in the plan.
     pub(super) fn obstacles_in_the_way(&self) -> Vec<usize> {
         let counts = self.in_the_way.borrow();
-        let mut found: Vec<usize> = (0..counts.len()).filter(|it| counts[*it] > 0).collect();
-        found.sort_by_key(|it| core::cmp::Reverse(counts[*it]));
-        found
+        let met = (0..counts.len()).filter(|it| counts[*it] > 0);
+        ranked(met, &|one, other| counts[other].cmp(&counts[one]))
     }
 
     fn keeps_off_walls(&self, from: Point, to: Point, reach: f64) -> bool {

@@ -3,7 +3,9 @@
 use super::blocker::{in_zones, on_level};
 use super::request::Options;
 use super::terminal::is_allowed;
-use crate::plan::{Part, PieceKind, Plan, RunPath, clashes, level_at, segment_distance, validate};
+use crate::plan::{
+    Field, Fitting, Part, PieceKind, Plan, RunPath, clashes, level_at, segment_distance,
+};
 use crate::units::Length;
 
 /// Whether the plan's run can be built where it is drawn: no clash, no overlap of elbows, no two
@@ -23,7 +25,26 @@ pub(super) fn is_legal(plan: &Plan, options: &Options) -> bool {
         && clashes(plan, &path).is_empty()
         && !crosses_itself(plan, &path)
         && !is_in_closed_zone(plan, &path, options)
-        && validate(plan).is_ok()
+        && can_be_held(plan)
+}
+
+/// Whether a plan can hold the values that the search may have changed: the rest of it was asked for.
+fn can_be_held(plan: &Plan) -> bool {
+    let run = &plan.run;
+    let is_on_sheet = |x: f64, y: f64| Field::COORDINATE.holds(x) && Field::COORDINATE.holds(y);
+    let rises = |fitting: &Fitting| {
+        let riser = fitting.riser.as_ref();
+        riser.is_none_or(|riser| Field::RISE.holds(riser.rise.metres()))
+    };
+    #[allow(clippy::cast_precision_loss, reason = "a few points")]
+    let count = run.points.len() as f64;
+    Field::COUNT.holds(count)
+        && is_on_sheet(plan.dryer.x_m, plan.dryer.y_m)
+        && rises(&run.outlet)
+        && run
+            .points
+            .iter()
+            .all(|point| rises(&point.fitting) && is_on_sheet(point.position.x, point.position.y))
 }
 
 /// A cut of less than this, m, is drawing, as for level legs. Of the computation.

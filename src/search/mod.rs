@@ -44,3 +44,4 @@ mod upgrade;
 
 mod different;
 mod legal;
+mod ranked;

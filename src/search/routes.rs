@@ -8,6 +8,7 @@ use super::label::Label;
 use super::legal::is_legal;
 use super::moves::SPARE_ROUNDING;
 use super::outlet::{odd_turns, turns_at_outlet};
+use super::ranked::ranked;
 use super::rates::{Rates, present_airflow};
 use super::request::Options;
 use super::route::{corners, plan_by, usual_elbow};
@@ -16,6 +17,9 @@ use super::to_go::ToGo;
 use super::tracks::{Reach, Tracks};
 use crate::plan::{AlongRun, Elbow, Exhaust, Plan};
 use crate::units::Length;
+
+/// How eager the search is that goes before. Of the computation.
+const EAGER: f64 = 2.0;
 
 /// A search under way. It ranks runs whose air keeps its temperature: what a metre and an elbow cost is
 /// then the same wherever they stand in the run.
@@ -36,6 +40,10 @@ pub(super) struct Routes {
     least_roof: f64,
     to_go: ToGo,
     candidates: Vec<Candidate>,
+    /// So many times what is lost at least from a label on is taken for what is lost.
+    eagerness: f64,
+    /// The plan of the eager search's route, until it is told.
+    first: Option<Plan>,
     /// The bound of labels worth looking at, Pa.
     worth: f64,
     looked_at: usize,
@@ -48,7 +56,8 @@ pub(super) struct Routes {
 
 impl Routes {
     /// Makes the search ready; looks at nothing yet.
-    /// Labels whose bound is over `worth`, Pa, are not worth looking at.
+    /// Labels whose bound is over `worth`, Pa, are not worth looking at; where that says nothing, an
+    /// eager search goes before for a route that does.
     pub(super) fn new(mut plan: Plan, options: Options, worth: f64) -> Self {
         let exhaust = plan.exhaust;
         plan.exhaust.along_run = AlongRun::KeepsTemperature;
@@ -81,6 +90,8 @@ impl Routes {
             options,
             frontier: Frontier::new(states),
             candidates: Vec::new(),
+            eagerness: if worth.is_finite() { 1.0 } else { EAGER },
+            first: None,
             worth,
             looked_at: 0,
             is_done: false,
@@ -98,6 +109,13 @@ impl Routes {
             self.look_at_next();
         }
         self.looked_at - before
+    }
+
+    /// The plan of the first route that was found, once, with the exhaust as it was asked for.
+    pub(super) fn take_first(&mut self) -> Option<Plan> {
+        let mut plan = self.first.take()?;
+        plan.exhaust = self.exhaust;
+        Some(plan)
     }
 
     /// The bound over which labels are not worth looking at, Pa, as it is now.
@@ -122,9 +140,13 @@ impl Routes {
 
     /// The routes found so far, the best first, with air that keeps its temperature.
     pub(super) fn candidates(&self) -> Vec<&Candidate> {
-        let mut found: Vec<&Candidate> = self.candidates.iter().collect();
-        found.sort_by(|one, other| one.figures.order(&other.figures));
-        found
+        let figures = |index: usize| &self.candidates[index].figures;
+        let order = |one: usize, other: usize| figures(one).order(figures(other));
+        let places = ranked(0..self.candidates.len(), &order);
+        places
+            .into_iter()
+            .map(|index| &self.candidates[index])
+            .collect()
     }
 
     /// The plans of the best routes, and of those that are better than all of these in code length or
@@ -301,7 +323,7 @@ impl Routes {
             }
             None => {
                 let to_wall = self.to_go.at(self.field.crossing(label.station), label.way);
-                own + (self.least_stack + to_wall).min(self.least_roof)
+                own + (self.least_stack + self.eagerness * to_wall).min(self.least_roof)
             }
         }
     }
@@ -342,7 +364,20 @@ impl Routes {
         }
         let total = self.bound(label) + (self.options.slack - 1.0) * loss;
         self.worth = self.worth.min(total);
-        self.candidates.push(candidate);
+        if self.eagerness > 1.0 {
+            self.first = Some(candidate.plan);
+            self.look_again();
+        } else {
+            self.candidates.push(candidate);
+        }
+    }
+
+    /// From the start, with no more than what is lost at least, and with what a route is worth known.
+    fn look_again(&mut self) {
+        self.eagerness = 1.0;
+        self.frontier = Frontier::new(self.frontier.states());
+        (self.is_whole, self.least_loss) = (true, f64::INFINITY);
+        self.start();
     }
 }
 

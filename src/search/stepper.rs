@@ -7,6 +7,7 @@ use super::different::rebuilt;
 use super::dryer_place::{Placed, other_outlets};
 use super::gain::drawn_of;
 use super::legal::is_legal;
+use super::ranked::ranked;
 use super::request::{Options, Request};
 use super::routes::Routes;
 use super::suggestion::{Blocked, Changed, choose, new_route};
@@ -234,6 +235,11 @@ impl Search {
             Part::UnderWay(aim, mut routes) => {
                 let looked_at = routes.advance(left);
                 self.progress.looked_at += looked_at;
+                let first = routes.take_first();
+                if let (Some(plan), Aim::Present) = (first, &aim) {
+                    let change = new_route(&self.plan, &plan);
+                    self.pending.push_back((vec![change], plan));
+                }
                 if routes.is_done() {
                     self.take(&aim, &routes);
                 } else {
@@ -269,11 +275,10 @@ impl Search {
 
     /// One more change on top of each of the best that are of a kind.
     fn further(&mut self, most: usize, is_of_kind: fn(&Changed) -> bool) {
-        let mut best: Vec<usize> = (0..self.found.len())
-            .filter(|index| is_of_kind(&self.found[*index]))
-            .collect();
         let figures = |index: usize| &self.found[index].candidate.figures;
-        best.sort_by(|one, other| figures(*one).order(figures(*other)));
+        let of_kind = (0..self.found.len()).filter(|index| is_of_kind(&self.found[*index]));
+        let order = |one: usize, other: usize| figures(one).order(figures(other));
+        let mut best = ranked(of_kind, &order);
         best.truncate(most);
         for index in best.into_iter().rev() {
             for kind in Kind::ALL.into_iter().rev() {

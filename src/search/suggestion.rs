@@ -2,6 +2,7 @@
 
 use super::change::Change;
 use super::different::are_different;
+use super::ranked::ranked;
 use super::{Candidate, Figures, Gain};
 use crate::plan::{Dryer, Plan, Run, RunPath};
 use crate::units::Airflow;
@@ -92,10 +93,10 @@ pub(super) fn choose(
         own.order(&present.figures).is_lt() && own.differ(&present.figures)
             || own.code_length < present.figures.code_length
     };
-    let mut left: Vec<usize> = (0..found.len()).filter(beats_present).collect();
-    left.sort_by(|one, other| {
-        let by_air = figures(*one).order(figures(*other));
-        by_air.then(figures(*one).parts.cmp(&figures(*other).parts))
+    let left = (0..found.len()).filter(beats_present);
+    let left = ranked(left, &|one, other| {
+        let by_air = figures(one).order(figures(other));
+        by_air.then(figures(one).parts.cmp(&figures(other).parts))
     });
     // A dryer whose outlet cannot go elsewhere must not lose its other suggestions.
     let stands_for = |one: usize, other: usize| {

@@ -57,6 +57,9 @@ pub(super) fn ReroutePanel() -> impl IntoView {
 
 /// How far the search for `plan` is, or what came of it.
 fn status_texts(plan: &Plan, found: &Found) -> Vec<RerouteText> {
+    if found.has_died {
+        return vec![RerouteText::NoAnswer];
+    }
     let count = found.suggestions.len();
     if let Some(why) = found.blocked.as_ref().filter(|_| count == 0) {
         return vec![blocked(plan, why)];

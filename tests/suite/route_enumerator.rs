@@ -70,6 +70,9 @@ pub struct Route {
 #[derive(Default)]
 pub struct Enumerated {
     pub routes: u64,
+    /// Every one of them, up to as many as were asked for.
+    pub every: Vec<Route>,
+    most_kept: usize,
     shortest: HashMap<(u32, u32, i64), (f64, Route)>,
 }
 
@@ -316,7 +319,15 @@ impl Small {
 
     /// Every route whose elbows weigh at most `most`.
     pub fn all(&self, most: Weight) -> Enumerated {
-        let mut found = Enumerated::default();
+        self.all_kept(most, 0)
+    }
+
+    /// The same; so many are kept one by one.
+    pub fn all_kept(&self, most: Weight, most_kept: usize) -> Enumerated {
+        let mut found = Enumerated {
+            most_kept,
+            ..Enumerated::default()
+        };
         let outlet = self.plan.dryer.outlet();
         let way = self.plan.dryer.outlet_heading();
         let start = Route {
@@ -450,6 +461,9 @@ impl Small {
         let shortest = found.shortest.entry(kind);
         let mut whole = route.clone();
         whole.corners.push((end, height));
+        if found.every.len() < found.most_kept {
+            found.every.push(whole.clone());
+        }
         shortest
             .and_modify(|kept| {
                 if length < kept.0 {

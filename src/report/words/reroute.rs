@@ -23,6 +23,8 @@ pub enum RerouteText {
         /// Partial routes looked at.
         looked_at: usize,
     },
+    /// What searches has died.
+    NoAnswer,
     /// It is over, with so many suggestions.
     Finished(usize),
     /// It stopped before all was looked at, with so many suggestions.

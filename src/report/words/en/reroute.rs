@@ -25,6 +25,11 @@ pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
         } => {
             format!("Stage {done} of {of} done, {looked_at} partial routes looked at.")
         }
+        RerouteText::NoAnswer => {
+            "The search stopped by itself and gave no answer. The plan is as it was; \
+             looking again may help."
+                .to_owned()
+        }
         RerouteText::Finished(0) => "No run was found that beats this one.".to_owned(),
         RerouteText::Finished(1) => "One suggestion.".to_owned(),
         RerouteText::Finished(count) => {
