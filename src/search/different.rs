@@ -1,6 +1,6 @@
 //! Whether two plans' runs are really different, and how much of one is not in the other.
 
-use crate::plan::{Bend, Duct, Piece, PieceKind, Plan, Point, RunPath};
+use crate::plan::{Bend, Duct, Elbow, Piece, PieceKind, Plan, Point, RunPath};
 
 /// Ends and legs farther apart than this, m, are elsewhere: 6 in. Of the computation.
 const ELSEWHERE: f64 = 0.1524;
@@ -11,21 +11,29 @@ const STEP: f64 = 0.05;
 /// Places and angles nearer than this are the same, m or rad. Of the computation.
 const SAME: f64 = 1e-6;
 
-/// Whether a person would call them two routes: another end, another sequence of elbows, or a
-/// quarter of the length more than 6 in away.
+/// Whether a person would call them two routes: another end, another sequence of turns or other elbows
+/// in it, or a quarter of the length more than 6 in away. Which of several turns have the better elbow
+/// makes no other route.
 pub(super) fn are_different(one: &Plan, other: &Plan) -> bool {
     let (first, second) = (RunPath::of(one), RunPath::of(other));
     let bends = |path: &RunPath| -> Vec<Bend> { each_bend(&path.pieces).copied().collect() };
     let (own, its) = (bends(&first), bends(&second));
-    let alike = |(own, its): (&Bend, &Bend)| {
+    let turns_alike = |(own, its): (&Bend, &Bend)| {
         (own.angle.degrees() - its.angle.degrees()).abs() < 1.0
-            && own.elbow == its.elbow
             && own.before.is_none() == its.before.is_none()
             && own.is_upward == its.is_upward
     };
+    let count = |bends: &[Bend], elbow: &Elbow| {
+        let alike = bends.iter().filter(|bend| bend.elbow == *elbow);
+        alike.count()
+    };
+    let has_other_elbows = own
+        .iter()
+        .any(|bend| count(&own, &bend.elbow) != count(&its, &bend.elbow));
     first.end.0.distance(second.end.0).metres() > ELSEWHERE
         || own.len() != its.len()
-        || !own.iter().zip(&its).all(alike)
+        || !own.iter().zip(&its).all(turns_alike)
+        || has_other_elbows
         || share_elsewhere(&first, &second) >= SHARE
 }
 

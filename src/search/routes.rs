@@ -13,7 +13,7 @@ use super::rates::{Rates, present_airflow};
 use super::request::Options;
 use super::route::{corners, plan_by, usual_elbow};
 use super::terminal::{End, Terminal};
-use super::to_go::ToGo;
+use super::to_go::{ToGo, least_roof};
 use super::tracks::{Reach, Tracks};
 use crate::plan::{AlongRun, Elbow, Exhaust, Plan};
 use crate::units::Length;
@@ -40,6 +40,10 @@ pub(super) struct Routes {
     least_roof: f64,
     to_go: ToGo,
     candidates: Vec<Candidate>,
+    /// The last label of each of them.
+    ends: Vec<Label>,
+    /// The last labels of routes that the judge refused: one that crosses itself, say.
+    refused: Vec<Label>,
     /// So many times what is lost at least from a label on is taken for what is lost.
     eagerness: f64,
     /// The plan of the eager search's route, until it is told.
@@ -48,7 +52,7 @@ pub(super) struct Routes {
     worth: f64,
     looked_at: usize,
     is_done: bool,
-    /// Whether every label that the bound lets pass was looked at, and the judge took every route.
+    /// Whether every label that the bound lets pass was looked at.
     is_whole: bool,
     /// The least loss found, without the weight of the air, Pa.
     least_loss: f64,
@@ -90,6 +94,8 @@ impl Routes {
             options,
             frontier: Frontier::new(states),
             candidates: Vec::new(),
+            ends: Vec::new(),
+            refused: Vec::new(),
             eagerness: if worth.is_finite() { 1.0 } else { EAGER },
             first: None,
             worth,
@@ -138,15 +144,17 @@ impl Routes {
         self.candidates.len()
     }
 
-    /// The routes found so far, the best first, with air that keeps its temperature.
-    pub(super) fn candidates(&self) -> Vec<&Candidate> {
+    /// The places of the routes found so far, the best first, with air that keeps its temperature.
+    fn places(&self) -> Vec<usize> {
         let figures = |index: usize| &self.candidates[index].figures;
         let order = |one: usize, other: usize| figures(one).order(figures(other));
-        let places = ranked(0..self.candidates.len(), &order);
-        places
-            .into_iter()
-            .map(|index| &self.candidates[index])
-            .collect()
+        ranked(0..self.candidates.len(), &order)
+    }
+
+    /// The routes found so far, the best first, with air that keeps its temperature.
+    pub(super) fn candidates(&self) -> Vec<&Candidate> {
+        let places = self.places().into_iter();
+        places.map(|index| &self.candidates[index]).collect()
     }
 
     /// The plans of the best routes, and of those that are better than all of these in code length or
@@ -182,10 +190,16 @@ impl Routes {
     /// Whether the best of [`Routes::candidates`] is the best that the tracks hold: everything within
     /// the bound was looked at, and nothing outside it can be better at the best one's own airflow.
     pub(super) fn is_proven(&self) -> bool {
-        let Some(best) = self.candidates().first().copied() else {
-            return self.is_done && self.is_whole;
+        let Some(best) = self.places().first().copied() else {
+            return self.is_done && self.is_whole && self.refused.is_empty();
         };
-        let there = Rates::at(best.figures.airflow, &self.plan, self.elbow);
+        let airflow = self.candidates[best].figures.airflow;
+        let there = Rates::at(airflow, &self.plan, self.elbow);
+        // What a refused route's labels kept out has no less of anything than it.
+        let total = |label: &Label| self.whole_loss(label, &there);
+        let least_total = total(&self.ends[best]);
+        let mut refused = self.refused.iter();
+        let is_whole = self.is_whole && refused.all(|label| total(label) >= least_total);
         let mut ratios = vec![
             there.straight / self.rates.straight,
             there.at_45 / self.rates.at_45,
@@ -210,7 +224,7 @@ impl Routes {
         } else {
             0.0
         };
-        self.is_done && self.is_whole && room >= (1.0 - least).abs() * stack + ends
+        self.is_done && is_whole && room >= (1.0 - least).abs() * stack + ends
     }
 
     fn start(&mut self) {
@@ -312,20 +326,23 @@ impl Routes {
     /// No run through `label` loses less, weight of the air included: a straight line to the nearest
     /// outside wall, and the level where the air weighs least.
     fn bound(&self, label: &Label) -> f64 {
-        let own = label.loss(&self.rates);
-        let stack = |height: Length| height.metres() * self.rates.rise;
-        match label.terminal {
-            Some(Terminal {
-                end: End::Wall(_), ..
-            }) => own + stack(self.field.height(label.station)),
-            Some(Terminal { end: End::Roof, .. }) => {
-                own + self.rates.roof + self.options.roof_height.map_or(0.0, stack)
-            }
-            None => {
-                let to_wall = self.to_go.at(self.field.crossing(label.station), label.way);
-                own + (self.least_stack + self.eagerness * to_wall).min(self.least_roof)
-            }
+        if label.terminal.is_some() {
+            return self.whole_loss(label, &self.rates);
         }
+        let to_wall = self.to_go.at(self.field.crossing(label.station), label.way);
+        let ends = (self.least_stack + self.eagerness * to_wall).min(self.least_roof);
+        label.loss(&self.rates) + ends
+    }
+
+    /// What a run that ends with `label` loses, weight of the air included, at the airflow of `rates`;
+    /// hoods are left out, since they are all alike.
+    fn whole_loss(&self, label: &Label, rates: &Rates) -> f64 {
+        let roof = self.options.roof_height;
+        let (height, cap) = match label.terminal {
+            Some(Terminal { end: End::Roof, .. }) => (roof.unwrap_or(Length::ZERO), rates.roof),
+            _ => (self.field.height(label.station), 0.0),
+        };
+        label.loss(rates) + cap + height.metres() * rates.rise
     }
 
     fn take_route(&mut self, index: u32, label: &Label) {
@@ -355,13 +372,11 @@ impl Routes {
             .then(|| Candidate::of(plan))
             .flatten();
         let Some(candidate) = candidate else {
-            self.is_whole = false;
+            self.refused.push(*label);
             return;
         };
         let loss = label.loss(&self.rates);
-        if loss < self.least_loss {
-            self.least_loss = loss;
-        }
+        self.least_loss = self.least_loss.min(loss);
         let total = self.bound(label) + (self.options.slack - 1.0) * loss;
         self.worth = self.worth.min(total);
         if self.eagerness > 1.0 {
@@ -369,6 +384,7 @@ impl Routes {
             self.look_again();
         } else {
             self.candidates.push(candidate);
+            self.ends.push(*label);
         }
     }
 
@@ -376,19 +392,8 @@ impl Routes {
     fn look_again(&mut self) {
         self.eagerness = 1.0;
         self.frontier = Frontier::new(self.frontier.states());
-        (self.is_whole, self.least_loss) = (true, f64::INFINITY);
+        self.refused.clear();
+        self.least_loss = f64::INFINITY;
         self.start();
     }
-}
-
-/// `tangent` is that of an elbow of 90 deg, m.
-fn least_roof(options: &Options, tracks: &Tracks, rates: &Rates, tangent: f64) -> f64 {
-    options.roof_height.map_or(f64::INFINITY, |roof| {
-        let heights = tracks.heights.iter();
-        let highest = heights
-            .map(|it| it.metres())
-            .fold(f64::NEG_INFINITY, f64::max);
-        let straight = (roof.metres() - highest - 2.0 * tangent) * rates.straight;
-        roof.metres() * rates.rise + rates.roof + rates.at_90 + straight
-    })
 }

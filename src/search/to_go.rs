@@ -3,6 +3,7 @@
 
 use super::heading::Way;
 use super::rates::Rates;
+use super::request::Options;
 use super::terminal::can_be_left_by;
 use super::tracks::Tracks;
 use crate::plan::{Plan, Point, Wall};
@@ -85,4 +86,17 @@ fn distance_on(way: Way, at: Point, wall: &Wall) -> f64 {
         (false, true) => past_an_end,
         (false, false) => ahead.abs(),
     }
+}
+
+/// The least that a run loses from a level leg up through the roof, Pa; infinite where none may. `tangent`
+/// is that of an elbow of 90 deg, m.
+pub(super) fn least_roof(options: &Options, tracks: &Tracks, rates: &Rates, tangent: f64) -> f64 {
+    options.roof_height.map_or(f64::INFINITY, |roof| {
+        let heights = tracks.heights.iter();
+        let highest = heights
+            .map(|it| it.metres())
+            .fold(f64::NEG_INFINITY, f64::max);
+        let straight = (roof.metres() - highest - 2.0 * tangent) * rates.straight;
+        roof.metres() * rates.rise + rates.roof + rates.at_90 + straight
+    })
 }

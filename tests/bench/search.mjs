@@ -60,6 +60,15 @@ function house(feetAcross, feetDown, obstacles) {
   return plan;
 }
 
+/** The slope of log y over log x, by least squares. */
+function exponent(points) {
+  const logs = points.map(([x, y]) => [Math.log(x), Math.log(y)]);
+  const mean = (at) => logs.reduce((sum, each) => sum + each[at], 0) / logs.length;
+  const [x, y] = [mean(0), mean(1)];
+  const over = logs.reduce((sum, each) => sum + (each[0] - x) * (each[1] - y), 0);
+  return over / logs.reduce((sum, each) => sum + (each[0] - x) ** 2, 0);
+}
+
 const { address, close } = await serve({ base: '/somewhere/below/' });
 const browser = await chromium.launch(config.use.launchOptions);
 try {
@@ -67,6 +76,7 @@ try {
   await page.goto(address);
   await page.locator('.canvas').waitFor();
   console.log(`Chromium ${browser.version()}; ${repeats} repeats each; medians, ms`);
+  const wholes = [];
   for (const [across, down, obstacles] of HOUSES) {
     const plan = house(across, down, obstacles);
     const told = await page.evaluate(async ({ plan, options, repeats }) => {
@@ -113,9 +123,13 @@ try {
       worker.terminate();
       return told;
     }, { plan, options: OPTIONS, repeats });
+    wholes.push([across * down, obstacles, percentile(told.whole, 0.5)]);
     const middle = (list) => percentile(list, 0.5).toFixed(1);
     console.log(`${across} x ${down} ft, ${obstacles} obstacles: first ${middle(told.first)}, whole ${middle(told.whole)}, stop ${middle(told.stop)}, at most ${Math.max(...told.stop).toFixed(1)} (${told.looked_at} partial routes, ${told.suggestions} suggestions)`);
   }
+  const by_area = wholes.filter((each) => each[1] === 60).map(([area, , whole]) => [area, whole]);
+  const by_obstacles = wholes.filter((each) => each[0] === 1200).map(([, count, whole]) => [count, whole]);
+  console.log(`growth of the whole set, exponent: ${exponent(by_area).toFixed(2)} with area, ${exponent(by_obstacles).toFixed(2)} with obstacles`);
 } finally {
   await browser.close();
   await close();
