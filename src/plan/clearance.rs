@@ -37,7 +37,7 @@ source! {
     pub static ROUTE_SOURCE {
         title: "Our assumption for new routes",
         edition: "2026",
-        locator: "1/4 in beside the duct, half a bay of 16 in over a ceiling, long radius 1.5 diameters, 45s 6 to 18 in off a corner",
+        locator: "1/4 in beside the duct, a dryer's body as high as 1.1 m above its outlet, long radius 1.5 diameters",
         standing: Assumption,
     }
 }

@@ -60,14 +60,15 @@ pub fn too_near(plan: &Plan, path: &RunPath) -> Vec<OpeningDistance> {
     let set = rule_set(plan.code.rule_set);
     let mut near = opening_distances(plan, path);
     near.retain(|distance| {
-        let limit = limit_of(set, distance.kind);
+        let limit = opening_limit(set, distance.kind);
         limit.is_some_and(|limit| !distance.keeps(limit))
     });
     near
 }
 
-/// What a set asks for before an opening of a kind, the greater where two rules do.
-fn limit_of(set: &RuleSet, kind: OpeningKind) -> Option<Length> {
+/// What a set asks for before an opening of a kind, the greater where two rules do; none where it
+/// asks for nothing.
+pub fn opening_limit(set: &RuleSet, kind: OpeningKind) -> Option<Length> {
     let has = |topic| set.clauses.iter().any(|clause| clause.topic == topic);
     if kind == OpeningKind::AirIntake && has(RuleTopic::IntakeDistance) {
         return Some(INTAKE_LIMIT);

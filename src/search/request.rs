@@ -1,73 +1,61 @@
-//! What a search is asked.
+//! What is asked of the search.
 
-use crate::plan::{Elbow, Plan};
+use crate::plan::Plan;
 use crate::units::Length;
 use serde::{Deserialize, Serialize};
+use std::sync::Arc;
 
-/// A plan whose run is to be bettered.
+/// A plan whose reroutes are wanted.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Request {
     /// The plan with its present run.
     pub plan: Plan,
-    /// How to go about it.
+    /// How to search.
     pub options: Options,
 }
 
-/// How to go about a search.
+/// How to search.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Options {
-    /// Left free between the duct's outside and what it passes.
+    /// Kept free between the duct's outside and everything that it passes.
     #[serde(rename = "clearance_m")]
     pub clearance: Length,
-    /// The elbow of new routes; none for that of the present run.
-    pub elbow: Option<Elbow>,
-    /// The most bends that a new route has.
-    pub most_bends: u8,
-    /// After so many partial routes from one place of the outlet the search stops, and says so: the
-    /// shortest were looked at first.
-    pub most_partial_routes: usize,
-    /// Over how many tracks a diagonal goes at most.
-    pub diagonal_tracks: usize,
-    /// Whether the dryer's outlet may go to another side.
+    /// So many suggestions at most.
+    pub most_suggestions: usize,
+    /// A route may lose so many times what the best one loses between outlet and termination and is
+    /// still looked for, because it may be better in something else.
+    pub slack: f64,
+    /// So many labels at most before the search gives up the claim that its best is the best.
+    pub most_labels: usize,
+    /// Whether the dryer's outlet may go to another of its sides.
     pub other_outlet_sides: bool,
-    /// Whether the dryer may turn by quarters where it has room.
-    pub turned_dryer: bool,
+    /// Whether the dryer may turn by quarters, or be moved, where the room has room for it.
+    pub dryer_may_move: bool,
     /// Height of a cap on the roof above the floor; none where no run may go there.
     #[serde(rename = "roof_height_m")]
     pub roof_height: Option<Length>,
-    /// The lines on which new routes lie; none for those that the drawing gives.
-    pub tracks: Option<Tracks>,
+    /// Ids of zones that no new leg may pass.
+    pub closed_zones: Vec<Arc<str>>,
 }
 
-/// A quarter of an inch between duct and obstacle. Assumption. Source: [`ROUTE_SOURCE`].
+/// A quarter of an inch between duct and obstacle. Source: [`ROUTE_SOURCE`].
+///
+/// [`ROUTE_SOURCE`]: crate::plan::ROUTE_SOURCE
 const CLEARANCE: Length = Length::from_inches(0.25);
 
 impl Default for Options {
     fn default() -> Self {
         Self {
             clearance: CLEARANCE,
-            elbow: None,
-            most_bends: 6,
-            most_partial_routes: 2_000_000,
-            diagonal_tracks: 3,
+            most_suggestions: 7,
+            slack: 1.25,
+            most_labels: 400_000,
             other_outlet_sides: true,
-            turned_dryer: false,
+            dryer_may_move: false,
             roof_height: None,
-            tracks: None,
+            closed_zones: Vec::new(),
         }
     }
-}
-
-/// The lines on which routes lie: any x with any y at any height is a station.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Tracks {
-    /// Lines along y, m, rising.
-    pub x_m: Vec<f64>,
-    /// Lines along x, m, rising.
-    pub y_m: Vec<f64>,
-    /// Heights above the floor, m, rising.
-    pub height_m: Vec<f64>,
 }

@@ -1,41 +1,39 @@
-//! The search in pieces: upgrades first, then new routes from each place of the outlet.
+//! The search in pieces: upgrades of the present run first, since they answer at once; then routes from
+//! the present outlet and from others; then the best of these changed further; and where there is no
+//! route, what is in the way.
 
-use super::choice::choose;
-use super::labels::{End, LabelSearch, tangents};
+use super::change::Change;
+use super::different::rebuilt;
+use super::dryer_place::{Placed, other_outlets};
+use super::gain::drawn_of;
+use super::legal::is_legal;
+use super::ranked::ranked;
 use super::request::{Options, Request};
-use super::route::plan_with;
-use super::suggestion::{Candidate, Change, Suggestion};
-use super::track_graph::tracks;
-use super::upgrade::{rigid_elbow, upgrades};
-use crate::plan::{Elbow, OutletSide, Plan};
+use super::routes::Routes;
+use super::suggestion::{Blocked, Changed, choose, new_route};
+use super::terminal::can_be_left_by;
+use super::upgrade::{Kind, Upgraded};
+use super::{Candidate, Figures, Gain, Suggestion};
+use crate::plan::Plan;
+use crate::system::Drawn;
 use serde::{Deserialize, Serialize};
+use std::collections::VecDeque;
 use std::sync::Arc;
 
-/// So many upgrades are tried in pairs.
-const PAIRED: usize = 6;
-/// So many obstacles are lifted in turn where there is no route.
-const LIFTED: usize = 5;
-
 /// How far a search is.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Progress {
-    /// Stages done.
+    /// Parts done.
     pub done: usize,
-    /// Stages in all.
+    /// Parts in all, as far as is known.
     pub of: usize,
     /// How many partial routes were looked at.
     pub looked_at: usize,
-    /// Whether any stage stopped before all was looked at, so that a better route may be left.
+    /// Whether any part stopped before all was looked at, so that a better route may be left.
     pub is_cut_short: bool,
-}
-
-/// Why there is no new route.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Blocked {
-    /// Ids of the obstacles that stood in the way, most often first.
-    pub by: Vec<Arc<str>>,
-    /// The obstacle without which the best route opens, and that route's back pressure, Pa.
-    pub opens: Option<(Arc<str>, f64)>,
+    /// Whether the best new route from the present outlet is proved to be the best on the tracks, with
+    /// air that keeps its temperature.
+    pub is_proven: bool,
 }
 
 /// What a step of a search has to say.
@@ -43,7 +41,11 @@ pub struct Blocked {
 pub struct Reply {
     /// How far it is.
     pub progress: Progress,
-    /// The suggestions so far, where they are other than before.
+    /// The present run's figures; none where no air moves.
+    pub present: Option<Figures>,
+    /// Whether the present run has room where it is drawn; where not, a suggestion may lose more.
+    pub has_present_room: bool,
+    /// The suggestions so far, where there may be others than before.
     pub suggestions: Option<Vec<Suggestion>>,
     /// Whether it is over.
     pub is_done: bool,
@@ -51,259 +53,315 @@ pub struct Reply {
     pub blocked: Option<Blocked>,
 }
 
-enum Stage {
-    Singles,
-    Pairs,
-    Routes(Box<Variant>),
-    Lifted(Box<Variant>, usize),
+/// The best are changed further, so many of the new routes and of the upgrades. Of the computation.
+const REFINED: usize = 4;
+const PAIRED: usize = 5;
+/// A part that is not about the present outlet looks at so many labels at most. Of the computation.
+const SIDE_LABELS: usize = 30_000;
+/// To judge a plan takes as long as so many labels. Of the computation.
+const JUDGED: usize = 20;
+
+/// What routes are looked for.
+#[derive(Clone)]
+enum Aim {
+    /// From the present outlet.
+    Present,
+    /// With the dryer's outlet elsewhere.
+    Placed(Placed),
+    /// Whether one opens without this obstacle.
+    Without(Arc<str>),
 }
 
-/// One place of the outlet.
-struct Variant {
-    plan: Plan,
-    changes: Vec<Change>,
-    search: Option<LabelSearch>,
+enum Part {
+    /// The present run and one kind of upgrades of it.
+    Upgrades(Kind),
+    /// One kind of upgrades on top of one of the best that were found, by its place.
+    Further(usize, Kind),
+    /// Makes parts of the best upgrades.
+    Pairs,
+    /// Makes parts of the best routes.
+    Refine,
+    Routes(Aim, Box<Plan>),
+    UnderWay(Aim, Box<Routes>),
 }
 
 /// A search under way. Dropping it cancels it.
 pub struct Search {
+    plan: Plan,
     options: Options,
-    elbow: Elbow,
     present: Option<Candidate>,
-    candidates: Vec<Candidate>,
-    /// The stages still to come, the next one last.
-    stages: Vec<Stage>,
-    progress: Progress,
+    drawn: Option<Drawn>,
+    has_present_room: bool,
+    parts: VecDeque<Part>,
+    /// Plans that wait to be judged.
+    pending: VecDeque<(Vec<Change>, Plan)>,
+    found: Vec<Changed>,
+    /// Whether `found` has more than was told.
+    is_news: bool,
+    present_routes: Vec<Candidate>,
+    /// The bound over which routes from the present outlet are not worth looking at, Pa.
+    worth: f64,
     routes: usize,
     blocked: Blocked,
-    plan: Plan,
+    progress: Progress,
 }
 
 impl Search {
-    /// A search for `request`. Nothing is worked out yet.
+    /// Makes the search ready; looks at no route yet.
     pub fn new(request: Request) -> Self {
         let Request { plan, options } = request;
-        let elbow = options.elbow.unwrap_or_else(|| rigid_elbow(&plan));
-        let mut stages: Vec<Stage> = variants(&plan, &options)
-            .into_iter()
-            .map(|(plan, changes)| {
-                Stage::Routes(Box::new(Variant {
-                    plan,
-                    changes,
-                    search: None,
-                }))
-            })
-            .collect();
-        stages.extend([Stage::Pairs, Stage::Singles]);
+        let mut parts: VecDeque<Part> = Kind::ALL.into_iter().map(Part::Upgrades).collect();
+        let routes = |aim: Aim, plan: Plan| Part::Routes(aim, Box::new(plan));
+        parts.push_back(routes(Aim::Present, plan.clone()));
+        parts.push_back(Part::Pairs);
+        let others = other_outlets(&plan, &options).into_iter();
+        parts.extend(others.map(|(placed, plan)| routes(Aim::Placed(placed), plan)));
+        parts.push_back(Part::Refine);
+        let present = Candidate::of(plan.clone());
         Self {
+            has_present_room: is_legal(&plan, &options),
+            drawn: present.as_ref().and_then(|it| drawn_of(&it.plan)),
+            present,
             progress: Progress {
                 done: 0,
-                of: stages.len(),
+                of: parts.len(),
                 looked_at: 0,
                 is_cut_short: false,
+                is_proven: false,
             },
-            present: None,
-            candidates: Vec::new(),
-            stages,
+            parts,
+            pending: VecDeque::new(),
+            found: Vec::new(),
+            is_news: false,
+            present_routes: Vec::new(),
+            worth: f64::INFINITY,
             routes: 0,
             blocked: Blocked {
+                has_no_way_out: options.roof_height.is_none()
+                    && !plan.walls.iter().any(can_be_left_by),
                 by: Vec::new(),
                 opens: None,
             },
-            options,
-            elbow,
             plan,
+            options,
         }
     }
 
-    /// Works on for about so many partial routes.
+    /// Works on for about so many partial routes; less where there is something to tell.
     pub fn advance(&mut self, budget: usize) -> Reply {
-        let found = self.candidates.len();
-        let Some(stage) = self.stages.pop() else {
-            return self.reply(false);
-        };
-        match stage {
-            Stage::Singles => {
-                self.present = Candidate::of(self.plan.clone(), Vec::new());
-                let made = upgrades(&self.plan).into_iter();
-                self.candidates
-                    .extend(made.filter_map(|(change, plan)| Candidate::of(plan, vec![change])));
-                self.progress.done += 1;
-            }
-            Stage::Pairs => {
-                self.pairs();
-                self.progress.done += 1;
-            }
-            Stage::Routes(mut variant) => {
-                if self.walk(&mut variant, budget) {
-                    self.stages.push(Stage::Routes(variant));
-                } else {
-                    self.take(&variant);
-                    self.progress.done += 1;
-                    if self.stages.is_empty() && self.routes == 0 {
-                        self.lift();
-                    }
-                }
-            }
-            Stage::Lifted(mut variant, obstacle) => {
-                if self.walk(&mut variant, budget) {
-                    self.stages.push(Stage::Lifted(variant, obstacle));
-                } else {
-                    self.opened(&variant, obstacle);
-                    self.progress.done += 1;
-                }
+        let mut left = budget.max(1);
+        while left > 0 && !self.is_done() {
+            left = left.saturating_sub(self.step(left));
+            if self.is_news && self.pending.is_empty() {
+                break;
             }
         }
-        let is_news = self.candidates.len() > found || self.stages.is_empty();
-        self.reply(is_news)
-    }
-
-    fn reply(&self, is_news: bool) -> Reply {
-        let is_done = self.stages.is_empty();
+        let is_done = self.is_done();
+        let tells = is_done || (self.is_news && self.pending.is_empty());
+        if tells {
+            self.is_news = false;
+        }
         Reply {
-            progress: self.progress.clone(),
-            suggestions: is_news.then(|| self.suggestions()),
+            suggestions: tells.then(|| self.suggestions()),
+            progress: self.progress,
+            present: self.present.as_ref().map(|it| it.figures),
+            has_present_room: self.has_present_room,
             is_done,
             blocked: (is_done && self.routes == 0).then(|| self.blocked.clone()),
         }
     }
 
-    /// The suggestions so far.
-    pub fn suggestions(&self) -> Vec<Suggestion> {
-        let Some(present) = &self.present else {
-            return Vec::new();
-        };
-        let chosen = choose(present, &self.candidates);
-        chosen.into_iter().map(|it| it.against(present)).collect()
+    /// The new routes from the present outlet, the best first, with air that keeps its temperature.
+    pub fn present_routes(&self) -> &[Candidate] {
+        &self.present_routes
     }
 
-    /// Goes on with a variant; whether there is more to do.
-    fn walk(&mut self, variant: &mut Variant, budget: usize) -> bool {
-        if variant.search.is_none() {
-            let tangents = tangents(self.elbow.radius);
-            let tracks = self
-                .options
-                .tracks
-                .clone()
-                .unwrap_or_else(|| tracks(&variant.plan, &self.options, tangents.1));
-            variant.search = LabelSearch::new(&variant.plan, &self.options, tracks, tangents);
+    fn is_done(&self) -> bool {
+        self.parts.is_empty() && self.pending.is_empty()
+    }
+
+    /// One piece of work; how many partial routes it was worth.
+    fn step(&mut self, left: usize) -> usize {
+        if let Some((changes, plan)) = self.pending.pop_front() {
+            self.judge(changes, plan);
+            return JUDGED;
         }
-        variant.search.as_mut().is_some_and(|search| {
-            let before = search.made();
-            let is_more = search.advance(budget);
-            self.progress.looked_at += search.made() - before;
-            self.progress.is_cut_short |= search.is_cut_short();
-            is_more
-        })
-    }
-
-    fn routes_of(&self, variant: &Variant) -> Vec<Candidate> {
-        let found = variant.search.iter().flat_map(LabelSearch::found);
-        let made = found.filter_map(|found| {
-            let wall = match found.end {
-                End::Wall(index) => variant.plan.walls.get(index).map(|wall| wall.id.clone()),
-                End::Roof => None,
-            };
-            let mut changes = vec![Change::NewRoute { wall }];
-            changes.extend(variant.changes.iter().cloned());
-            Candidate::of(plan_with(&variant.plan, &found, self.elbow), changes)
-        });
-        made.filter(|candidate| candidate.faults == 0).collect()
-    }
-
-    fn take(&mut self, variant: &Variant) {
-        let routes = self.routes_of(variant);
-        self.routes += routes.len();
-        self.candidates.extend(routes);
-        let Some(search) = &variant.search else {
-            return;
+        let Some(part) = self.parts.pop_front() else {
+            return left;
         };
-        for index in search.obstacles_in_the_way() {
-            let obstacle = variant.plan.obstacles.get(index);
-            let id = obstacle.map(|obstacle| obstacle.id.clone());
-            let is_new = |id: &Arc<str>| !self.blocked.by.contains(id);
-            if let Some(id) = id.filter(is_new) {
-                self.blocked.by.push(id);
+        self.progress.done += 1;
+        match part {
+            Part::Upgrades(kind) => {
+                let made = kind.upgrades(&self.plan, &self.options);
+                self.wait(&[], made);
+            }
+            Part::Further(index, kind) => {
+                let changed = &self.found[index];
+                let made = kind.upgrades(&changed.candidate.plan, &self.options);
+                let before = changed.changes.clone();
+                // Cut corners and long radii together make one more of a new route; on the present run
+                // two changes are enough to be told.
+                let last = made
+                    .last()
+                    .filter(|_| kind == Kind::TwoFortyFives && is_route(changed));
+                let both = last.and_then(|(cut, plan)| {
+                    let long = Kind::LongRadius.upgrades(plan, &self.options).pop()?;
+                    let changes = before.iter().cloned().chain([cut.clone(), long.0]);
+                    Some((changes.collect::<Vec<_>>(), long.1))
+                });
+                self.wait(&before, made);
+                self.pending.extend(both);
+            }
+            Part::Pairs => self.further(PAIRED, |it| !is_route(it)),
+            Part::Refine => self.further(REFINED, is_route),
+            Part::Routes(aim, plan) => {
+                let most_labels = match aim {
+                    Aim::Present => self.options.most_labels,
+                    _ => self.options.most_labels.min(SIDE_LABELS),
+                };
+                let options = Options {
+                    most_labels,
+                    ..self.options.clone()
+                };
+                // Another side of the dryer is worth its while where it beats the present one.
+                let worth = match aim {
+                    Aim::Placed(_) => self.worth,
+                    _ => f64::INFINITY,
+                };
+                let routes = Box::new(Routes::new(*plan, options, worth));
+                self.progress.done -= 1;
+                self.parts.push_front(Part::UnderWay(aim, routes));
+            }
+            Part::UnderWay(aim, mut routes) => {
+                let looked_at = routes.advance(left);
+                self.progress.looked_at += looked_at;
+                let first = routes.take_first();
+                if let (Some(plan), Aim::Present) = (first, &aim) {
+                    let change = new_route(&self.plan, &plan);
+                    self.pending.push_back((vec![change], plan));
+                }
+                if routes.is_done() {
+                    self.take(&aim, &routes);
+                } else {
+                    self.progress.done -= 1;
+                    self.parts.push_front(Part::UnderWay(aim, routes));
+                }
+                return looked_at.max(1);
             }
         }
+        // Making a part ready is work too.
+        left / 4 + 1
     }
 
-    /// Each of the obstacles that stood in the way, lifted in turn.
-    fn lift(&mut self) {
-        for id in self.blocked.by.iter().take(LIFTED) {
-            let index = self.plan.obstacles.iter().position(|it| it.id == *id);
-            if let Some(index) = index {
-                let mut plan = self.plan.clone();
-                plan.obstacles.remove(index);
-                let variant = Variant {
-                    plan,
-                    changes: Vec::new(),
-                    search: None,
-                };
-                self.stages.push(Stage::Lifted(Box::new(variant), index));
+    fn wait(&mut self, before: &[Change], made: Vec<Upgraded>) {
+        let with_before = |(change, plan): Upgraded| {
+            let changes = before.iter().cloned().chain([change]).collect();
+            (changes, plan)
+        };
+        self.pending.extend(made.into_iter().map(with_before));
+    }
+
+    fn judge(&mut self, changes: Vec<Change>, plan: Plan) {
+        if let Some(candidate) = Candidate::of(plan) {
+            self.found.push(Changed {
+                rebuilt: rebuilt(&candidate.plan, &self.plan),
+                changes,
+                candidate,
+                gain: None,
+            });
+            self.is_news = true;
+        }
+    }
+
+    /// One more change on top of each of the best that are of a kind.
+    fn further(&mut self, most: usize, is_of_kind: fn(&Changed) -> bool) {
+        let figures = |index: usize| &self.found[index].candidate.figures;
+        let of_kind = (0..self.found.len()).filter(|index| is_of_kind(&self.found[*index]));
+        let order = |one: usize, other: usize| figures(one).order(figures(other));
+        let mut best = ranked(of_kind, &order);
+        best.truncate(most);
+        for index in best.into_iter().rev() {
+            for kind in Kind::ALL.into_iter().rev() {
+                self.parts.push_front(Part::Further(index, kind));
                 self.progress.of += 1;
             }
         }
     }
 
-    fn opened(&mut self, variant: &Variant, obstacle: usize) {
-        let pressures = self.routes_of(variant);
-        let best = pressures
-            .iter()
-            .map(|route| route.figures.back_pressure_pa)
-            .min_by(f64::total_cmp);
-        let Some((best, lifted)) = best.zip(self.plan.obstacles.get(obstacle)) else {
+    /// What a part that is done has found.
+    fn take(&mut self, aim: &Aim, routes: &Routes) {
+        self.progress.is_cut_short |= routes.is_cut_short();
+        if let Aim::Without(id) = aim {
+            if let Some(best) = routes.candidates().first() {
+                let airflow = best.figures.airflow;
+                let opens = &mut self.blocked.opens;
+                if opens.as_ref().is_none_or(|(_, own)| airflow > *own) {
+                    *opens = Some((id.clone(), airflow));
+                }
+            }
             return;
-        };
-        if self
-            .blocked
-            .opens
-            .as_ref()
-            .is_none_or(|(_, own)| best < *own)
-        {
-            self.blocked.opens = Some((lifted.id.clone(), best));
+        }
+        self.routes += routes.count();
+        for plan in routes.promising() {
+            let route = new_route(&self.plan, &plan);
+            let changes = match aim {
+                Aim::Placed(Placed::Side(side)) => vec![route, Change::OutletSide { side: *side }],
+                Aim::Placed(Placed::Turned(turn)) => vec![route, Change::TurnDryer { turn: *turn }],
+                Aim::Present | Aim::Without(_) => vec![route],
+            };
+            self.pending.push_back((changes, plan));
+        }
+        if matches!(aim, Aim::Present) {
+            self.progress.is_proven = routes.is_proven();
+            self.worth = routes.worth();
+            self.present_routes = routes.candidates().into_iter().cloned().collect();
+            if self.present_routes.is_empty() {
+                self.lift(&routes.obstacles_in_the_way());
+            }
         }
     }
 
-    /// The best upgrades two by two.
-    fn pairs(&mut self) {
-        let mut best: Vec<Candidate> = self.candidates.clone();
-        best.sort_by(|one, other| {
-            let pressure = |it: &Candidate| it.figures.back_pressure_pa;
-            pressure(one).total_cmp(&pressure(other))
-        });
-        best.truncate(PAIRED);
-        for first in &best {
-            for (change, plan) in upgrades(&first.plan) {
-                let is_paired = best.iter().any(|it| it.changes.first() == Some(&change));
-                if is_paired && first.changes.first() != Some(&change) {
-                    let changes = first.changes.iter().cloned().chain([change]).collect();
-                    self.candidates.extend(Candidate::of(plan, changes));
-                }
-            }
+    /// Each obstacle that stood in the way is lifted in turn: one that never did opens nothing.
+    fn lift(&mut self, in_the_way: &[usize]) {
+        for index in in_the_way {
+            let id = self.plan.obstacles[*index].id.clone();
+            let mut plan = self.plan.clone();
+            plan.obstacles.remove(*index);
+            self.blocked.by.push(id.clone());
+            let aim = Aim::Without(id);
+            self.parts.push_back(Part::Routes(aim, Box::new(plan)));
+            self.progress.of += 1;
         }
+    }
+
+    /// The suggestions so far.
+    fn suggestions(&mut self) -> Vec<Suggestion> {
+        let chosen = choose(
+            self.present.as_ref(),
+            &self.plan,
+            self.has_present_room,
+            &self.found,
+            self.options.most_suggestions,
+        );
+        let suggestion = |index: usize| {
+            let changed = &mut self.found[index];
+            if let (Some(present), None) = (&self.present, &changed.gain) {
+                let gain = Gain::of(present, self.drawn.as_ref(), &changed.candidate);
+                changed.gain = Some(gain);
+            }
+            Suggestion {
+                run: changed.candidate.plan.run.clone(),
+                dryer: changed.candidate.plan.dryer,
+                changes: changed.changes.clone(),
+                figures: changed.candidate.figures,
+                gain: changed.gain,
+                rebuilt: changed.rebuilt,
+            }
+        };
+        chosen.into_iter().map(suggestion).collect()
     }
 }
 
-/// The outlet's places, the present one last: stages are taken from the end.
-fn variants(plan: &Plan, options: &Options) -> Vec<(Plan, Vec<Change>)> {
-    let mut all = Vec::new();
-    if options.turned_dryer {
-        for turn in [90.0, -90.0, 180.0] {
-            let mut turned = plan.clone();
-            turned.dryer.turned_deg = (turned.dryer.turned_deg + turn) % 360.0;
-            all.push((turned, vec![Change::TurnDryer(turn)]));
-        }
-    }
-    if options.other_outlet_sides {
-        for side in [OutletSide::Left, OutletSide::Right, OutletSide::Back] {
-            if side != plan.dryer.outlet_side {
-                let mut other = plan.clone();
-                other.dryer.outlet_side = side;
-                all.push((other, vec![Change::OutletSide(side)]));
-            }
-        }
-    }
-    all.push((plan.clone(), Vec::new()));
-    all
+fn is_route(it: &Changed) -> bool {
+    matches!(it.changes.first(), Some(Change::NewRoute { .. }))
 }

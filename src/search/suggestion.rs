@@ -1,186 +1,137 @@
-//! A candidate held against the present run by the full model.
+//! What is suggested: few, really different, none beaten in everything by another.
 
-use crate::numeric::Sobol;
-use crate::plan::{ElementId, OutletSide, Plan, RunPath};
-use crate::rules::{code_length, too_near};
-use crate::system::{
-    Assessment, CompiledRun, Draw, ElementKind, Finding, INPUTS, assess, operating_point,
-};
-use crate::units::Length;
+use super::change::Change;
+use super::different::are_different;
+use super::ranked::ranked;
+use super::{Candidate, Figures, Gain};
+use crate::plan::{Dryer, Plan, Run, RunPath};
+use crate::units::Airflow;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
-/// How many draws a gain's band is read from; both runs get the same ones.
-const PAIRS: usize = 64;
-
-/// One thing that a suggestion does, with what a sentence about it needs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Change {
-    /// The run is laid anew, to a wall by its id or with none to the roof.
-    NewRoute {
-        /// The wall.
-        wall: Option<Arc<str>>,
-    },
-    /// The dryer's outlet goes to another side.
-    OutletSide(OutletSide),
-    /// The dryer is turned so much, deg clockwise.
-    TurnDryer(f64),
-    /// An elbow becomes a smooth one of a longer radius.
-    LongRadius {
-        /// Which.
-        element: ElementId,
-        /// Its new radius.
-        #[serde(rename = "radius_m")]
-        radius: Length,
-    },
-    /// A 90 becomes two 45s, so far off the corner.
-    TwoFortyFives {
-        /// Which.
-        element: ElementId,
-        /// From the old corner to each of the new ones.
-        #[serde(rename = "off_m")]
-        off: Length,
-    },
-    /// A flexible leg becomes rigid.
-    RigidForFlexible {
-        /// Which.
-        element: ElementId,
-    },
-    /// Two bends that lead aside and back are left out, and what follows moves over.
-    DropOffset {
-        /// The first of the two.
-        element: ElementId,
-        /// How far the run led aside.
-        #[serde(rename = "aside_m")]
-        aside: Length,
-        /// Whether the hood moves along its wall.
-        moves_hood: bool,
-    },
-}
-
-/// A run's figures, in SI.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct Figures {
-    /// Back pressure, Pa.
-    pub back_pressure_pa: f64,
-    /// Airflow at the outlet, m³/s.
-    pub airflow_m3_per_s: f64,
-    /// Length as the plan's rule set counts it, m.
-    pub code_length_m: f64,
-    /// Straights and arcs, m.
-    pub developed_length_m: f64,
-    /// Straights and elbows.
-    pub parts: usize,
-    /// Elbows.
-    pub bends: usize,
-}
-
-/// A better run and what it gains.
+/// A run to be taken in place of the present one.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Suggestion {
-    /// The plan with it.
-    pub plan: Plan,
-    /// What changes.
+    /// The run.
+    pub run: Run,
+    /// The dryer, which it may want elsewhere.
+    pub dryer: Dryer,
+    /// What it changes.
     pub changes: Vec<Change>,
-    /// The present run.
-    pub before: Figures,
-    /// The suggested one.
-    pub after: Figures,
-    /// 10th and 90th percentile of what the back pressure falls by, Pa, both runs at the same draws.
-    pub gain_band_pa: Option<(f64, f64)>,
+    /// Its figures.
+    pub figures: Figures,
+    /// What it gains; none where no air moves at present.
+    pub gain: Option<Gain>,
+    /// Straights and elbows that are not there at present.
+    pub rebuilt: usize,
 }
 
 impl Suggestion {
-    /// Whether nine draws in ten and more gain something.
-    pub fn gain_is_larger_than_its_doubt(&self) -> bool {
-        self.gain_band_pa.is_some_and(|(low, _)| low > 0.0)
+    /// `plan` with this run and this dryer.
+    #[must_use]
+    pub fn taken_in(&self, plan: &Plan) -> Plan {
+        Plan {
+            run: self.run.clone(),
+            dryer: self.dryer,
+            ..plan.clone()
+        }
     }
 }
 
-/// A plan worked out.
-#[derive(Debug, Clone)]
-pub(super) struct Candidate {
-    pub plan: Plan,
+/// Why no new run reaches a place where it may end.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Blocked {
+    /// Whether no wall is drawn through which a run could leave, and none may leave by the roof.
+    pub has_no_way_out: bool,
+    /// Ids of the obstacles that stood in the way, most often first.
+    pub by: Vec<Arc<str>>,
+    /// The obstacle without which the best route opens, and the airflow that it opens, m³/s.
+    pub opens: Option<(Arc<str>, Airflow)>,
+}
+
+/// A candidate with what it changes.
+pub(super) struct Changed {
     pub changes: Vec<Change>,
-    pub figures: Figures,
-    pub run: CompiledRun,
-    /// What the full model finds no room for.
-    pub faults: usize,
+    pub candidate: Candidate,
+    /// Straights and elbows that are not there at present.
+    pub rebuilt: usize,
+    /// What it gains, once that was asked for.
+    pub gain: Option<Gain>,
 }
 
-impl Candidate {
-    /// None where the blower moves no air.
-    pub fn of(plan: Plan, changes: Vec<Change>) -> Option<Self> {
-        let assessment = assess(&plan);
-        let path = RunPath::of(&plan);
-        let faults = faults(&plan, &assessment, &path);
-        let (point, _) = assessment.working.as_ref()?;
-        let length = code_length(&plan, &assessment.run, &assessment.findings);
-        let count = |is: fn(&ElementKind) -> bool| {
-            let elements = assessment.run.elements.iter();
-            elements.filter(|element| is(&element.kind)).count()
-        };
-        let bends = count(|kind| matches!(kind, ElementKind::Elbow { .. }));
-        let straights = count(
-            |kind| matches!(kind, ElementKind::Straight { length, .. } if *length > Length::ZERO),
-        );
-        let figures = Figures {
-            back_pressure_pa: point.evaluation.back_pressure.pascals(),
-            airflow_m3_per_s: point.evaluation.airflow.cubic_metres_per_second(),
-            code_length_m: length.with_deductions.metres(),
-            developed_length_m: path.developed_length().metres(),
-            parts: straights + bends,
-            bends,
-        };
-        Some(Self {
-            plan,
-            changes,
-            figures,
-            run: assessment.run,
-            faults,
-        })
-    }
-
-    /// The suggestion that it makes against `present`.
-    pub fn against(&self, present: &Self) -> Suggestion {
-        Suggestion {
-            plan: self.plan.clone(),
-            changes: self.changes.clone(),
-            before: present.figures,
-            after: self.figures,
-            gain_band_pa: gain_band(&present.run, &self.run),
-        }
+/// What a new route to `wall` changes over the present plan.
+pub(super) fn new_route(present: &Plan, other: &Plan) -> Change {
+    let (before, after) = (RunPath::of(present), RunPath::of(other));
+    let (end, faces) = after.end;
+    let walls = present.walls.iter().filter(|wall| wall.outside);
+    let off = |wall: &crate::plan::Wall| {
+        end.distance_to_segment(wall.from(), wall.to()).metres() - wall.thickness.metres() / 2.0
+    };
+    let nearest = walls.min_by(|one, other| off(one).total_cmp(&off(other)));
+    Change::NewRoute {
+        wall: faces.and(nearest).map(|wall| wall.id.clone()),
+        end_moves: before.end.0.distance(end),
     }
 }
 
-/// Clashes, elbows that overlap, points that coincide and openings too near.
-fn faults(plan: &Plan, assessment: &Assessment, path: &RunPath) -> usize {
-    let in_the_model = assessment.findings.iter().filter(|finding| {
-        matches!(
-            finding,
-            Finding::NoRoom(_) | Finding::ElbowsOverlap { .. } | Finding::PointsCoincide { .. }
-        )
+/// The places in `found` of the best that are really different, the one with the most airflow first:
+/// none of them is beaten in everything by another, and each is better than the present run in airflow
+/// or in code length, unless that run cannot be built.
+pub(super) fn choose(
+    present: Option<&Candidate>,
+    plan: &Plan,
+    has_present_room: bool,
+    found: &[Changed],
+    most: usize,
+) -> Vec<usize> {
+    let figures = |index: usize| &found[index].candidate.figures;
+    let beats_present = |index: &usize| {
+        let Some(present) = present.filter(|_| has_present_room) else {
+            return true;
+        };
+        let own = figures(*index);
+        own.order(&present.figures).is_lt() && own.differ(&present.figures)
+            || own.code_length < present.figures.code_length
+    };
+    let left = (0..found.len()).filter(beats_present);
+    let left = ranked(left, &|one, other| {
+        let by_air = figures(one).order(figures(other));
+        by_air.then(figures(one).parts.cmp(&figures(other).parts))
     });
-    in_the_model.count() + too_near(plan, path).len()
-}
-
-#[allow(clippy::cast_precision_loss, reason = "a few dozen draws")]
-fn gain_band(before: &CompiledRun, after: &CompiledRun) -> Option<(f64, f64)> {
-    let mut gains = Vec::with_capacity(PAIRS);
-    for point in Sobol::default().take(PAIRS) {
-        let mut quantiles = [0.0; INPUTS];
-        quantiles.copy_from_slice(&point[..INPUTS]);
-        for quantile in &mut quantiles {
-            *quantile += 0.5 / PAIRS as f64;
+    // A dryer whose outlet cannot go elsewhere must not lose its other suggestions.
+    let stands_for = |one: usize, other: usize| {
+        let (own, its) = (
+            found[one].candidate.plan.dryer,
+            found[other].candidate.plan.dryer,
+        );
+        own == plan.dryer || own == its
+    };
+    let is_no_worse = |one: usize, other: usize| {
+        let (own, its) = (figures(one), figures(other));
+        stands_for(one, other)
+            && own.order(its).is_le()
+            && own.code_length <= its.code_length
+            && own.parts <= its.parts
+            && found[one].rebuilt <= found[other].rebuilt
+    };
+    // They lie best first: of two that are alike in everything the first stays.
+    let is_beaten = |place: usize| {
+        let own = left[place];
+        left.iter().enumerate().any(|(at, other)| {
+            at != place && is_no_worse(*other, own) && (at < place || !is_no_worse(own, *other))
+        })
+    };
+    let mut chosen: Vec<usize> = Vec::new();
+    for (place, own) in left.iter().copied().enumerate() {
+        if chosen.len() == most {
+            break;
         }
-        let draw = Draw::at(quantiles);
-        let pressure = |run| {
-            let point = operating_point(run, &draw).ok()?;
-            Some(point.evaluation.back_pressure.pascals())
+        let is_new = |taken: &usize| {
+            are_different(&found[*taken].candidate.plan, &found[own].candidate.plan)
         };
-        gains.push(pressure(before)? - pressure(after)?);
+        if !is_beaten(place) && chosen.iter().all(is_new) {
+            chosen.push(own);
+        }
     }
-    gains.sort_by(f64::total_cmp);
-    Some((gains[PAIRS / 10], gains[PAIRS - 1 - PAIRS / 10]))
+    chosen
 }

@@ -1,223 +1,111 @@
-//! Upgrades of the run as it is: each changes one thing, and two can go together.
+//! What can be changed of a run without another way through the room.
 
-use super::Change;
-use crate::plan::{
-    Duct, Elbow, ElbowKind, ElementId, Fitting, LegState, NodeId, Part, PieceKind, Plan, Point,
-    RunPath, RunPoint,
-};
-use crate::units::Length;
+use super::change::Change;
+use super::legal::is_legal;
+use super::request::Options;
+use super::route::usual_elbow;
+use super::{cut_corner, long_radius, move_dryer, offset};
+use crate::plan::{Duct, ElbowKind, ElementId, Part, PieceKind, Plan, RunPath};
 
-/// A long radius is so many diameters: common practice, no source. Source: [`ROUTE_SOURCE`].
-const LONG_RADIUS: f64 = 1.5;
-/// How far off a corner two 45s may sit, in. Source: [`ROUTE_SOURCE`].
-const OFF_CORNER: [f64; 4] = [6.0, 9.0, 12.0, 18.0];
-/// A turn this near to a right angle is one, deg. Of the computation.
-const ABOUT_RIGHT: f64 = 2.0;
+/// A plan after one change.
+pub(super) type Upgraded = (Change, Plan);
 
-/// The elbow that a run in rigid duct is laid with: its first that is made for it.
-pub(super) fn rigid_elbow(plan: &Plan) -> Elbow {
-    let path = RunPath::of(plan);
-    let mut bends = path.pieces.iter().filter_map(|piece| match &piece.kind {
-        PieceKind::Bend(bend) => Some(bend.elbow),
-        _ => None,
-    });
-    let is_rigid = |elbow: &Elbow| matches!(elbow.kind, ElbowKind::Smooth | ElbowKind::Segmented);
-    bends.find(is_rigid).unwrap_or(Elbow {
-        kind: ElbowKind::Segmented,
-        radius: plan.run.diameter,
-    })
+/// What an upgrade does, in the order in which they are tried.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    Offsets,
+    Corners,
+    Rigid,
+    MovedDryer,
+    LongRadius,
+    TwoFortyFives,
 }
 
-/// Every upgrade that `plan` has a place for, each with the plan that it makes.
-pub(super) fn upgrades(plan: &Plan) -> Vec<(Change, Plan)> {
-    let mut made = Vec::new();
-    let path = RunPath::of(plan);
-    for piece in &path.pieces {
-        let id = &piece.id;
-        match &piece.kind {
-            PieceKind::Bend(bend) => {
-                let radius = plan.run.diameter * LONG_RADIUS;
-                let elbow = Elbow {
-                    kind: ElbowKind::Smooth,
-                    radius,
-                };
-                let is_longer = bend.elbow.kind != ElbowKind::Smooth || bend.elbow.radius < radius;
-                if is_longer && bend.elbow.kind != ElbowKind::BentFlexible {
-                    let element = id.clone();
-                    made.extend(
-                        with_elbow(plan, id, elbow)
-                            .map(|plan| (Change::LongRadius { element, radius }, plan)),
-                    );
-                }
-                let is_right = (bend.angle.degrees() - 90.0).abs() < ABOUT_RIGHT;
-                if is_right && bend.before.is_some() && bend.after.is_some() {
-                    for off in OFF_CORNER.map(Length::from_inches) {
-                        let element = id.clone();
-                        made.extend(
-                            two_forty_fives(plan, id, off)
-                                .map(|plan| (Change::TwoFortyFives { element, off }, plan)),
-                        );
-                    }
-                }
-            }
-            PieceKind::Straight { duct, .. } if duct.is_flexible() && id.part == Part::Leg => {
-                let element = id.clone();
-                made.extend(
-                    rigid(plan, id).map(|plan| (Change::RigidForFlexible { element }, plan)),
-                );
-            }
-            _ => {}
-        }
-    }
-    for index in 0..plan.run.points.len() {
-        made.extend(drop_offset(plan, index));
-    }
-    made
-}
+impl Kind {
+    pub(super) const ALL: [Self; 6] = [
+        Self::Offsets,
+        Self::Corners,
+        Self::Rigid,
+        Self::MovedDryer,
+        Self::LongRadius,
+        Self::TwoFortyFives,
+    ];
 
-fn with_elbow(plan: &Plan, id: &ElementId, elbow: Elbow) -> Option<Plan> {
-    let mut made = plan.clone();
-    let fitting = made.run.fitting_mut(&id.node)?;
-    match (id.part, &mut fitting.riser) {
-        (Part::ElbowAfterRiser, Some(riser)) => riser.elbow = elbow,
-        _ => fitting.elbow = elbow,
-    }
-    Some(made)
-}
-
-fn two_forty_fives(plan: &Plan, id: &ElementId, off: Length) -> Option<Plan> {
-    let NodeId::Point(name) = &id.node else {
-        return None;
-    };
-    let index = plan.run.index_of(name)?;
-    let next = plan.run.points.get(index + 1)?;
-    let corner = &plan.run.points[index];
-    if corner.fitting.riser.is_some() || corner.fitting.elbow.kind == ElbowKind::BentFlexible {
-        return None;
-    }
-    let before = if index == 0 {
-        plan.dryer.outlet()
-    } else {
-        plan.run.points[index - 1].position
-    };
-    let (back, ahead) = (
-        corner.position.heading_to(before)?,
-        corner.position.heading_to(next.position)?,
-    );
-    let far = |to: Point| corner.position.distance(to) > off;
-    if !far(before) || !far(next.position) {
-        return None;
-    }
-    let fitting = Fitting {
-        elbow: match corner.fitting.elbow.kind {
-            ElbowKind::SharpMitre => Elbow {
-                kind: ElbowKind::Segmented,
-                radius: plan.run.diameter,
-            },
-            _ => corner.fitting.elbow,
-        },
-        riser: None,
-    };
-    let second = RunPoint {
-        id: free_name(plan),
-        position: corner.position.toward(ahead, off),
-        duct: next.duct,
-        leg: LegState {
-            diameter: next.leg.diameter,
-            ..LegState::default()
-        },
-        fitting,
-    };
-    let mut made = plan.clone();
-    made.run.points[index].position = corner.position.toward(back, off);
-    made.run.points[index].fitting = fitting;
-    made.run.points.insert(index + 1, second);
-    Some(made)
-}
-
-fn free_name(plan: &Plan) -> std::sync::Arc<str> {
-    let mut number = plan.run.points.len() + 1;
-    loop {
-        let name = format!("r{number}");
-        if plan.run.index_of(&name).is_none() {
-            return name.into();
-        }
-        number += 1;
+    /// Every legal plan that one change of this kind makes of `plan`.
+    pub(super) fn upgrades(self, plan: &Plan, options: &Options) -> Vec<Upgraded> {
+        let mut found = match self {
+            Self::Offsets => offset::dropped(plan),
+            Self::Corners => offset::without_a_point(plan),
+            Self::Rigid => rigid(plan),
+            Self::MovedDryer if options.dryer_may_move => move_dryer::moved(plan),
+            Self::MovedDryer => Vec::new(),
+            // These look for what is legal themselves.
+            Self::LongRadius => return long_radius::long_radius(plan, options),
+            Self::TwoFortyFives => return cut_corner::cut_corners(plan, options),
+        };
+        found.retain(|(_, plan)| is_legal(plan, options));
+        found
     }
 }
 
-/// The leg in rigid duct, and the bends of flexible duct at its ends as elbows.
-fn rigid(plan: &Plan, id: &ElementId) -> Option<Plan> {
-    let NodeId::Point(name) = &id.node else {
-        return None;
-    };
-    let index = plan.run.index_of(name)?;
-    // The transition duct moves with the dryer: it stays flexible.
-    if index == 0 && plan.run.points.len() > 1 {
-        return None;
-    }
-    let elbow = rigid_elbow(plan);
-    let mut made = plan.clone();
-    made.run.points[index].duct = Duct::Rigid;
-    let ends = [index.checked_sub(1), Some(index)];
-    for at in ends.into_iter().flatten() {
-        let fitting = &mut made.run.points[at].fitting;
-        if fitting.elbow.kind == ElbowKind::BentFlexible {
-            fitting.elbow = elbow;
-        }
-    }
-    Some(made)
+/// The number of a bend, counted from the dryer from one on; none where there is none of that name.
+pub(super) fn number_of_bend(path: &RunPath, id: &ElementId) -> Option<usize> {
+    let bends = path.pieces.iter();
+    let mut bends = bends.filter(|piece| matches!(piece.kind, PieceKind::Bend(_)));
+    bends.position(|piece| piece.id == *id).map(|at| at + 1)
 }
 
-/// Leaves out the corner at `index` and the one after it, where the second turns back what the first
-/// turned; the corner after them moves over by as much, so that only the leg past it changes length.
-fn drop_offset(plan: &Plan, index: usize) -> Option<(Change, Plan)> {
+/// The number of the bend at the point with this index.
+pub(super) fn number_at(plan: &Plan, path: &RunPath, index: usize) -> Option<usize> {
+    let id = plan.run.points.get(index)?.id.clone();
+    let id = ElementId::new(&crate::plan::NodeId::Point(id), Part::Elbow);
+    number_of_bend(path, &id)
+}
+
+/// Rigid duct for flexible: past the transition duct, which moves with the dryer, and from end to end.
+fn rigid(plan: &Plan) -> Vec<Upgraded> {
     let points = &plan.run.points;
-    let (first, second, third) = (
-        points.get(index)?,
-        points.get(index + 1)?,
-        points.get(index + 2)?,
-    );
-    let before = if index == 0 {
-        plan.dryer.outlet()
-    } else {
-        points[index - 1].position
-    };
-    let ways = (
-        before.heading_to(first.position)?,
-        first.position.heading_to(second.position)?,
-        second.position.heading_to(third.position)?,
-    );
-    if ways.0.turn_to(ways.2).degrees() > ABOUT_RIGHT
-        || ways.0.turn_to(ways.1).degrees() < ABOUT_RIGHT
-        || first.fitting.riser.is_some()
-        || second.fitting.riser.is_some()
-    {
-        return None;
+    let flexible: Vec<usize> = (0..points.len())
+        .filter(|index| points[*index].duct.is_flexible())
+        .collect();
+    let is_transition = |index: &usize| *index == 0 && points.len() > 1;
+    let past: Vec<usize> = flexible
+        .iter()
+        .copied()
+        .filter(|it| !is_transition(it))
+        .collect();
+    let mut choices = vec![past];
+    if choices[0] != flexible {
+        choices.push(flexible);
     }
-    let aside = (second.position.x - first.position.x) * ways.0.right().x
-        + (second.position.y - first.position.y) * ways.0.right().y;
-    let moved = third
-        .position
-        .toward(ways.0.right(), Length::from_metres(-aside));
-    let moves_hood = index + 3 == points.len();
-    // What follows must lie along the way that the corner moves.
-    if let Some(fourth) = points.get(index + 3) {
-        let (old, new) = (
-            third.position.heading_to(fourth.position)?,
-            moved.heading_to(fourth.position)?,
-        );
-        if old.turn_to(new).degrees() > ABOUT_RIGHT {
-            return None;
+    let choices = choices.into_iter().filter(|legs| !legs.is_empty());
+    choices.map(|legs| in_rigid_duct(plan, &legs)).collect()
+}
+
+/// These legs in rigid duct, and the bends of flexible duct at their ends as elbows.
+fn in_rigid_duct(plan: &Plan, legs: &[usize]) -> Upgraded {
+    let mut changed = plan.clone();
+    let bought = usual_elbow(&plan.run);
+    for index in legs {
+        let point = &mut changed.run.points[*index];
+        point.duct = Duct::Rigid;
+        let fitting = &mut point.fitting;
+        if fitting.elbow.kind == ElbowKind::BentFlexible {
+            fitting.elbow = bought;
+        }
+        if let Some(riser) = &mut fitting.riser
+            && riser.elbow.kind == ElbowKind::BentFlexible
+        {
+            riser.elbow = bought;
+        }
+        let before = match index.checked_sub(1) {
+            Some(before) => &mut changed.run.points[before].fitting,
+            None => &mut changed.run.outlet,
+        };
+        if before.riser.is_none() && before.elbow.kind == ElbowKind::BentFlexible {
+            before.elbow = bought;
         }
     }
-    let change = Change::DropOffset {
-        element: ElementId::new(&NodeId::Point(first.id.clone()), Part::Elbow),
-        aside: Length::from_metres(aside.abs()),
-        moves_hood,
-    };
-    let mut made = plan.clone();
-    made.run.points[index + 2].position = moved;
-    made.run.points.drain(index..index + 2);
-    Some((change, made))
+    let legs = legs.iter().map(|index| index + 1).collect();
+    (Change::Rigid { legs }, changed)
 }

@@ -66,6 +66,38 @@ pub fn bands(run: &CompiledRun) -> Option<Bands> {
     Some(Sample::of(run, BAND_SAMPLES, 0)?.bands())
 }
 
+/// A run's airflow and back pressure at each draw of the bands: two runs' draws are the same, so what
+/// they share cancels in their difference.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Drawn {
+    airflow: Vec<f64>,
+    back_pressure: Vec<f64>,
+}
+
+impl Drawn {
+    /// The draws of `run`; none where any drawn blower moves no air.
+    pub fn of(run: &CompiledRun) -> Option<Self> {
+        let sample = Sample::of(run, BAND_SAMPLES, 0)?;
+        Some(Self {
+            airflow: sample.airflow,
+            back_pressure: sample.back_pressure,
+        })
+    }
+
+    /// By how much more airflow, m³/s, and more back pressure, Pa, this run has than `other`.
+    pub fn over(&self, other: &Self) -> (Band, Band) {
+        let difference = |own: &[f64], its: &[f64]| {
+            let pairs = own.iter().zip(its);
+            let mut differences: Vec<f64> = pairs.map(|(own, its)| own - its).collect();
+            band(&mut differences)
+        };
+        (
+            difference(&self.airflow, &other.airflow),
+            difference(&self.back_pressure, &other.back_pressure),
+        )
+    }
+}
+
 /// The same with each draw's own temperatures, solved anew: what holding the likely run's leaves out.
 pub fn bands_solved_anew(run: &CompiledRun) -> Option<Bands> {
     let mut sample = Sample::with(run, BAND_SAMPLES, 0, None)?;

@@ -23,7 +23,7 @@ mod sources;
 
 pub use assessment::{Assessment, assess};
 pub use band::{
-    BAND_SAMPLES, Band, BandDetail, Bands, DETAIL_SAMPLES, ElementBands, band_detail, bands,
+    BAND_SAMPLES, Band, BandDetail, Bands, DETAIL_SAMPLES, Drawn, ElementBands, band_detail, bands,
     bands_solved_anew,
 };
 pub use blower::Blower;

@@ -49,6 +49,7 @@ mod pointer;
 mod pressure_panel;
 mod print_part;
 mod remarks;
+mod reroute_options;
 mod reroute_panel;
 mod reroute_words;
 mod scale_bar_view;

@@ -1,12 +1,13 @@
 //! Other runs and upgrades: start, progress, the suggestions, and what is done with one.
 
+use super::reroute_options::RerouteOptions;
 use super::reroute_words::{blocked, change, reasons};
-use super::search_client::Reroutes;
+use super::search_client::{Found, Reroutes};
 use super::store::{Store, label_text};
 use crate::editor::Action;
+use crate::plan::{AlongRun, Plan};
 use crate::report::words::{Label, Message, RerouteText};
 use crate::search::{Figures, Suggestion};
-use crate::units::{Airflow, Length, Pressure};
 use leptos::prelude::*;
 
 #[component]
@@ -16,31 +17,9 @@ pub(super) fn ReroutePanel() -> impl IntoView {
     let say = move |text: RerouteText| store.say(Message::Reroute(&text));
     let is_running = move || reroutes.with_found(|found| !found.is_done).unwrap_or(false);
     let status = move || {
-        let text = reroutes.with_found(|found| {
-            if let Some(why) = found
-                .blocked
-                .as_ref()
-                .filter(|_| found.suggestions.is_empty())
-            {
-                return Some(store.plan.with(|plan| blocked(plan, why)));
-            }
-            if found.is_done {
-                let count = found.suggestions.len();
-                let is_cut_short = found.progress.as_ref().is_some_and(|it| it.is_cut_short);
-                return Some(if is_cut_short {
-                    RerouteText::FinishedEarly(count)
-                } else {
-                    RerouteText::Finished(count)
-                });
-            }
-            let progress = found.progress.as_ref()?;
-            Some(RerouteText::Progress {
-                done: progress.done,
-                of: progress.of,
-                looked_at: progress.looked_at,
-            })
-        });
-        text.flatten().map(say)
+        let texts = reroutes.with_found(|found| store.plan.with(|plan| status_texts(plan, found)));
+        let texts: Vec<String> = texts.unwrap_or_default().into_iter().map(say).collect();
+        texts.join(" ")
     };
     let press = move |_| {
         if is_running() {
@@ -52,29 +31,72 @@ pub(super) fn ReroutePanel() -> impl IntoView {
     // Rebuilt where the list changes, not with each progress.
     let suggestions = Memo::new(move |_| {
         reroutes
-            .with_found(|found| found.suggestions.clone())
-            .unwrap_or_default()
+            .with_found(|found| Some((found.present?, found.suggestions.clone())))
+            .flatten()
     });
     view! {
         <section class="panel reroutes" aria-labelledby="reroutes-title">
             <h2 id="reroutes-title">{say(RerouteText::Heading)}</h2>
             <p class="fine">{say(RerouteText::Explanation)}</p>
+            <RerouteOptions/>
             <button type="button" on:click=press data-testid="reroute-start">
                 {move || say(if is_running() { RerouteText::Stop } else { RerouteText::Start })}
             </button>
             <p data-testid="reroute-status" role="status">{status}</p>
             <ol class="reroute-list">
                 {move || {
-                    let list = suggestions.get();
-                    list.into_iter().enumerate().map(|(index, it)| one(store, index, &it)).collect_view()
+                    suggestions.get().map(|(present, list)| {
+                        let list = list.into_iter().enumerate();
+                        list.map(|(index, it)| one(store, index, &present, &it)).collect_view()
+                    })
                 }}
             </ol>
         </section>
     }
 }
 
-/// One suggestion.
-fn one(store: Store, index: usize, suggestion: &Suggestion) -> impl IntoView + use<> {
+/// How far the search for `plan` is, or what came of it.
+fn status_texts(plan: &Plan, found: &Found) -> Vec<RerouteText> {
+    if found.has_died {
+        return vec![RerouteText::NoAnswer];
+    }
+    let count = found.suggestions.len();
+    if let Some(why) = found.blocked.as_ref().filter(|_| count == 0) {
+        return vec![blocked(plan, why)];
+    }
+    let progress = found.progress.as_ref();
+    if !found.is_done {
+        let text = progress.map(|progress| RerouteText::Progress {
+            done: progress.done,
+            of: progress.of,
+            looked_at: progress.looked_at,
+        });
+        return text.into_iter().collect();
+    }
+    let is_cut_short = progress.is_some_and(|it| it.is_cut_short);
+    let mut texts = vec![if is_cut_short {
+        RerouteText::FinishedEarly(count)
+    } else {
+        RerouteText::Finished(count)
+    }];
+    if !found.has_present_room {
+        texts.push(RerouteText::PresentHasNoRoom);
+    }
+    if progress.is_some_and(|it| it.is_proven) {
+        texts.push(RerouteText::Proven {
+            cools: plan.exhaust.along_run == AlongRun::Cools,
+        });
+    }
+    texts
+}
+
+/// One suggestion over the present run.
+fn one(
+    store: Store,
+    index: usize,
+    present: &Figures,
+    suggestion: &Suggestion,
+) -> impl IntoView + use<> {
     let say = move |text: RerouteText| store.say(Message::Reroute(&text));
     let shown = expect_context::<Reroutes>().shown;
     let changes: Vec<String> = suggestion
@@ -82,35 +104,30 @@ fn one(store: Store, index: usize, suggestion: &Suggestion) -> impl IntoView + u
         .iter()
         .map(|it| say(change(it)))
         .collect();
-    let reasons: Vec<String> = reasons(suggestion).into_iter().map(say).collect();
+    let reasons: Vec<String> = reasons(present, suggestion).into_iter().map(say).collect();
     let title = changes.join(" ");
     let is_shown = move || shown.get() == Some(index);
     let show = move |_| shown.update(|own| *own = (*own != Some(index)).then_some(index));
-    let taken = Box::new((suggestion.plan.run.clone(), suggestion.plan.dryer));
+    let taken = Box::new((suggestion.run.clone(), suggestion.dryer));
     let take = move |_| store.act(Action::TakeReroute(taken.clone()));
     let heading = format!("reroute-{index}");
     let named_by = heading.clone();
     let units = store.units.get();
     let row = |name: String, figure: &dyn Fn(&Figures) -> String| {
-        let (before, after) = (figure(&suggestion.before), figure(&suggestion.after));
+        let (before, after) = (figure(present), figure(&suggestion.figures));
         view! {
             <tr><th scope="row">{name}</th><td>{before}</td><td>{after}</td></tr>
         }
     };
     let rows = [
         row(label_text(Label::BackPressure), &|it| {
-            units
-                .pressure(Pressure::from_pascals(it.back_pressure_pa))
-                .to_string()
+            units.pressure(it.back_pressure).to_string()
         }),
         row(label_text(Label::Airflow), &|it| {
-            let airflow = Airflow::from_cubic_metres_per_second(it.airflow_m3_per_s);
-            units.airflow(airflow).to_string()
+            units.airflow(it.airflow).to_string()
         }),
         row(label_text(Label::CodeLength), &|it| {
-            units
-                .length(Length::from_metres(it.code_length_m))
-                .to_string()
+            units.length(it.code_length).to_string()
         }),
         row(say(RerouteText::Parts), &|it| it.parts.to_string()),
     ];

@@ -4,15 +4,13 @@ use super::band_client::worker;
 use super::search_protocol::{SEARCH_PROTOCOL, SearchAnswer, SearchAsk};
 use super::store::Version;
 use crate::plan::Plan;
-use crate::search::{Blocked, Options, Progress, Request, Suggestion};
+use crate::search::{Blocked, Figures, Options, Progress, Request, Suggestion};
 use leptos::prelude::*;
 use std::sync::Arc;
+use std::time::Duration;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{MessageEvent, Worker};
-
-/// A page waits a second or two, not a minute.
-const MOST_PARTIAL_ROUTES: usize = 80_000;
 
 /// What is known of a search.
 #[derive(Clone)]
@@ -21,6 +19,10 @@ pub(super) struct Found {
     plan: Arc<Plan>,
     id: u32,
     pub progress: Option<Progress>,
+    pub present: Option<Figures>,
+    pub has_present_room: bool,
+    /// Whether the worker died, and a second one too.
+    pub has_died: bool,
     pub suggestions: Vec<Suggestion>,
     pub is_done: bool,
     pub blocked: Option<Blocked>,
@@ -33,9 +35,19 @@ pub(super) struct Reroutes {
     found: RwSignal<Option<Found>>,
     /// The suggestion that is shown on the drawing.
     pub shown: RwSignal<Option<usize>>,
+    /// How to search, as it was chosen on the page.
+    pub options: RwSignal<Options>,
     worker: StoredValue<Option<Worker>, LocalStorage>,
     last_id: StoredValue<u32>,
+    /// How many answers came from the worker that there is.
+    answers: StoredValue<u32>,
 }
+
+/// A worker that has answered before tells how it gets on many times a second: after so much silence it
+/// is dead.
+const DEAD_AFTER: Duration = Duration::from_millis(1500);
+/// So long the program may take to load.
+const LOADED_AFTER: Duration = Duration::from_secs(20);
 
 impl Reroutes {
     /// Nothing is searched, and no worker started, until somebody asks.
@@ -44,9 +56,19 @@ impl Reroutes {
             plan,
             found: RwSignal::new(None),
             shown: RwSignal::new(None),
+            options: RwSignal::new(Options::default()),
             worker: StoredValue::new_local(None),
             last_id: StoredValue::new(0),
+            answers: StoredValue::new(0),
         };
+        Effect::new(move |_| {
+            // Other wishes, another search.
+            reroutes.options.track();
+            if reroutes.found.with_untracked(Option::is_some) {
+                reroutes.cancel();
+                reroutes.found.set(None);
+            }
+        });
         Effect::new(move |_| {
             // What belongs to another version of the plan is no longer of use.
             let plan = plan.get();
@@ -87,25 +109,66 @@ impl Reroutes {
         let plan = self.plan.get_untracked().0;
         let id = self.next_id();
         let mut searched = (*plan).clone();
-        // A picture is no part of the search, and large.
+        // Neither picture nor visits are part of the search, and they are large.
         searched.picture = None;
+        searched.visits.clear();
         let request = Request {
             plan: searched,
-            options: Options {
-                most_partial_routes: MOST_PARTIAL_ROUTES,
-                ..Options::default()
-            },
+            options: self.options.get_untracked(),
         };
         self.shown.set(None);
         self.found.set(Some(Found {
             plan,
             id,
             progress: None,
+            present: None,
+            has_present_room: true,
+            has_died: false,
             suggestions: Vec::new(),
             is_done: false,
             blocked: None,
         }));
-        self.send(id, Some(request));
+        self.send(id, Some(request.clone()));
+        self.watch(id, request, 1);
+    }
+
+    /// Puts another worker in the place of one that has died, as often as `again` says.
+    fn watch(self, id: u32, request: Request, again: u8) {
+        let answers = self.answers.get_value();
+        let longest = if answers == 0 {
+            LOADED_AFTER
+        } else {
+            DEAD_AFTER
+        };
+        let look = move || {
+            let is_waited_for = |found: &Found| found.id == id && !found.is_done;
+            let waits = |found: &Option<Found>| found.as_ref().is_some_and(is_waited_for);
+            if !self.found.with_untracked(waits) {
+                return;
+            }
+            if self.answers.get_value() != answers {
+                self.watch(id, request, again);
+                return;
+            }
+            self.worker.with_value(|worker| {
+                if let Some(worker) = worker {
+                    worker.terminate();
+                }
+            });
+            self.worker.set_value(None);
+            self.answers.set_value(0);
+            if again > 0 {
+                self.send(id, Some(request.clone()));
+                self.watch(id, request, again - 1);
+                return;
+            }
+            self.found.update(|found| {
+                if let Some(found) = found {
+                    (found.is_done, found.has_died) = (true, true);
+                }
+            });
+        };
+        set_timeout(look, longest);
     }
 
     /// Stops the search; what it found stays.
@@ -163,6 +226,8 @@ impl Reroutes {
     }
 
     fn hear(self, answer: SearchAnswer) {
+        self.answers
+            .update_value(|answers| *answers = answers.wrapping_add(1).max(1));
         if answer.search_protocol != SEARCH_PROTOCOL || answer.id != self.last_id.get_value() {
             return;
         }
@@ -170,6 +235,8 @@ impl Reroutes {
         self.found.update(|found| {
             if let Some(found) = found.as_mut().filter(|found| found.id == answer.id) {
                 found.progress = Some(reply.progress);
+                found.present = reply.present;
+                found.has_present_room = reply.has_present_room;
                 found.is_done = reply.is_done;
                 found.blocked = reply.blocked;
                 if let Some(suggestions) = reply.suggestions {

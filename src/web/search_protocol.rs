@@ -4,7 +4,7 @@ use crate::search::{Reply, Request};
 use serde::{Deserialize, Serialize};
 
 /// The version of the messages; one of another is dropped.
-pub(super) const SEARCH_PROTOCOL: u32 = 1;
+pub(super) const SEARCH_PROTOCOL: u32 = 2;
 
 /// A search that is wanted. It takes the place of one under way.
 #[derive(Serialize, Deserialize)]

@@ -33,18 +33,33 @@ test('a suggestion is shown as a ghost, taken as one step, and undone', async ({
   await expect(sheet.total('BackPressure')).toHaveText(before);
 });
 
-test('searches stopped and superseded while editing leave no ghost and lose no edit', async ({ page, site }) => {
-  test.slow();
+/** Ends the worker of the search, the last that was started, once it has answered. */
+async function kill(page) {
+  await expect(page.getByTestId('reroute-status')).toContainText(/Stage|suggestion/, { timeout: 20_000 });
+  const worker = page.workers().at(-1);
+  const gone = worker.waitForEvent('close');
+  await worker.evaluate(() => self.close()).catch(() => {});
+  await gone;
+}
+
+test('searches killed, stopped and superseded while editing leave no ghost and lose no edit', async ({ page, site }) => {
+  // Every third search is killed, and the next notices it after a second and a half.
+  test.setTimeout(FULL ? 3_600_000 : 240_000);
   const sheet = await Sheet.open(page, site);
   await searched(page);
   const start = page.getByTestId('reroute-start');
-  const rounds = FULL ? 1000 : 40;
+  const rounds = FULL ? 1000 : 30;
+  let killed = 0;
   for (let round = 0; round < rounds; round += 1) {
     await start.evaluate((button) => button.click());
     if (round % 3 === 0) await start.evaluate((button) => button.click());
     if (round % 3 === 1) {
       const show = suggestions(page).first().getByRole('button', { name: 'Show on the drawing' });
       if (await show.count()) await show.evaluate((button) => button.click()).catch(() => {});
+    }
+    if (round % 3 === 2) {
+      await kill(page);
+      killed += 1;
     }
     await sheet.select('leg:p4');
     const inches = 60 + (round % 12);
@@ -53,6 +68,7 @@ test('searches stopped and superseded while editing leave no ghost and lose no e
     await expect(ghosts(page)).toHaveCount(0);
     await expect(suggestions(page)).toHaveCount(0);
   }
+  console.log(`${rounds} rounds, ${killed} workers killed`);
   await searched(page);
   await expect(suggestions(page).first()).toBeVisible();
 });

@@ -25,8 +25,9 @@ import leaks
 import low_discrepancy
 import operating_points
 import runs
+import turn_costs
 
-SETS = (friction, air, bends, low_discrepancy, runs, operating_points, leaks)
+SETS = (friction, air, bends, low_discrepancy, runs, operating_points, leaks, turn_costs)
 COMMITTED = Path(__file__).resolve().parent / "data"
 
 # On one kind of processor the files come out identical to the byte. Without fused

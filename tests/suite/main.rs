@@ -70,10 +70,11 @@ mod editor_model;
 mod editor_promises;
 mod editor_room;
 
+mod random_room;
+mod reroute_wishes;
+mod reroutes;
 mod route_enumerator;
-mod search_cases;
-mod search_exhaustive;
-mod search_promises;
+mod turn_costs;
 
 mod rooms;
 mod rust_text;

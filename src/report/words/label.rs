@@ -96,6 +96,8 @@ pub enum Label {
     FramingSpacing,
     ZoneTemperature,
     CeilingHeight,
+    RoofCapHeight,
+    RoofCapHint,
     DryerTurned,
     OutletSide,
     OutletBack,

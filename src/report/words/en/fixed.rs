@@ -107,6 +107,8 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::FramingSpacing => "Spacing, centre to centre",
         Label::ZoneTemperature => "Temperature",
         Label::CeilingHeight => "Ceiling height",
+        Label::RoofCapHeight => "Height of a cap on the roof, above the floor",
+        Label::RoofCapHint => "Empty where no run may go up through the roof",
         Label::DryerTurned => "Turned clockwise (deg)",
         Label::OutletSide => "Outlet on its",
         Label::OutletBack => "back",
