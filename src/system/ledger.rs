@@ -60,7 +60,7 @@ impl Ledger {
             &constant
         };
         let mut rows = Vec::with_capacity(run.elements.len());
-        let mut losses = Vec::with_capacity(run.elements.len());
+        let mut losses: Vec<Pressure> = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
         let end = evaluation.airflow_at_end;
         run.each_from_end(end, &run.values(&Draw::LIKELY), air, |element, passage| {
@@ -91,8 +91,11 @@ impl Ledger {
         if let Some(profile) = &point.heat {
             profile.each_wet_share(|index, share| rows[index].wet = Some(share));
         }
-        for (index, row) in rows.iter_mut().enumerate() {
-            row.rank = rank(&losses, index);
+        // Sorting keeps the order of equals: of two the first stands ahead.
+        let mut order: Vec<usize> = (0..rows.len()).collect();
+        order.sort_by(|a, b| losses[*b].pascals().total_cmp(&losses[*a].pascals()));
+        for (place, index) in order.into_iter().enumerate() {
+            rows[index].rank = place + 1;
         }
         Self { rows }
     }
@@ -126,14 +129,4 @@ fn methods(element: &CompiledElement, state: &State) -> Vec<(BendMethod, Option<
         (choice, k.map(|(_, k)| *k))
     })
     .collect()
-}
-
-fn rank(losses: &[Pressure], index: usize) -> usize {
-    let own = losses[index];
-    let ahead = |other: usize, loss: Pressure| loss > own || (loss == own && other < index);
-    1 + losses
-        .iter()
-        .enumerate()
-        .filter(|(other, loss)| ahead(*other, **loss))
-        .count()
 }

@@ -33,7 +33,7 @@ pub use element::{CompiledElement, ElementKind};
 pub use finding::Finding;
 pub use heat::{
     AirAlong, ElementHeat, HeatCell, HeatPoint, HeatProfile, InsulationUpgrade, LocalAir, LowPoint,
-    SURROUNDINGS_SOURCE, WetStretch, heat_at, heat_line, insulation_resistance,
+    SURROUNDINGS_SOURCE, WetStretch, heat_at, heat_line, insulated, insulation_resistance,
     insulation_that_dries, low_points, surrounding_temperature, wet_stretches,
 };
 pub use input::{COEFFICIENTS, Draw, EACH_ELEMENT_SOURCE, INPUTS, USER_SOURCE};

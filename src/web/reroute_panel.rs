@@ -8,6 +8,7 @@ use crate::editor::Action;
 use crate::plan::{AlongRun, Plan};
 use crate::report::words::{Label, Message, RerouteText};
 use crate::search::{Figures, Suggestion};
+use crate::system::{InsulationUpgrade, insulated, insulation_that_dries};
 use leptos::prelude::*;
 
 #[component]
@@ -51,8 +52,46 @@ pub(super) fn ReroutePanel() -> impl IntoView {
                     })
                 }}
             </ol>
+            <Insulation/>
         </section>
     }
+}
+
+/// What keeps the wall of the present run dry, where it is wet: another thing than less loss, so it
+/// stands after the list.
+#[component]
+fn Insulation() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let reroutes = expect_context::<Reroutes>();
+    let is_done = Memo::new(move |_| reroutes.with_found(|found| found.is_done) == Some(true));
+    let upgrade = move || {
+        let plan = store.plan.get();
+        let upgrade = is_done.get().then(|| insulation_that_dries(&plan));
+        let Some(
+            upgrade @ InsulationUpgrade::Resistance {
+                resistance_m2_k_per_w,
+            },
+        ) = upgrade
+        else {
+            return None;
+        };
+        let take = move |_| {
+            let insulated = insulated(&plan, resistance_m2_k_per_w);
+            let taken = Box::new((insulated.run, insulated.dryer));
+            store.act(Action::TakeReroute(taken));
+        };
+        Some(view! {
+            <div data-testid="reroute-insulation">
+                <p>{store.say(Message::InsulationUpgrade(&upgrade))}</p>
+                <div class="reroute-actions">
+                    <button type="button" on:click=take>
+                        {store.say(Message::Reroute(&RerouteText::Take))}
+                    </button>
+                </div>
+            </div>
+        })
+    };
+    view! { {upgrade} }
 }
 
 /// How far the search for `plan` is, or what came of it.

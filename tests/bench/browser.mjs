@@ -66,6 +66,8 @@ async function timedDrag(viewport, slowdown, open) {
   const press = toScreen(CORNER);
   const mouse = (type, place) => protocol.send('Input.dispatchMouseEvent', { type, ...place, button: 'left', buttons: 1, clickCount: 1 });
   await mouse('mousePressed', press);
+  // A press selects, which is no move: what it draws is over before the hand moves.
+  await page.evaluate(() => new Promise((settled) => { requestIdleCallback(settled); }));
   const grip = { x: press.x - toScreen(CORNER).x, y: press.y - toScreen(CORNER).y };
   const sent = [];
   const before = await processorTime(protocol);
@@ -129,8 +131,10 @@ async function barePage(page) {
 }
 
 // Runs in the page. A listener on the window comes after the page's own, and so does the
-// frame callback that it asks for: by then the new total stands in the document, and a
-// message sent from there arrives with the first task after the frame.
+// frame callback that it asks for: by then the new total stands in the document. A message
+// sent from there arrives with the first task after the frame, unless frames follow one
+// another so closely that the browser holds messages back: then the next move comes first,
+// and that too is after the frame.
 function watchMoves() {
   const figures = [...document.querySelectorAll('[data-total] .total-figure')];
   const shown = () => figures.map((figure) => figure.textContent).join('|');
@@ -138,25 +142,32 @@ function watchMoves() {
   const channel = new MessageChannel();
   let current = null;
   let before = shown();
-  channel.port1.onmessage = () => {
-    current.end = performance.now();
-    frames.push(current);
-    current = null;
+  const over = (frame, end) => {
+    if (!frame.end) {
+      frame.end = end;
+      frames.push(frame);
+    }
+    if (current === frame) current = null;
   };
+  const sent = [];
+  channel.port1.onmessage = () => over(sent.shift(), performance.now());
   addEventListener('pointermove', (event) => {
     const events = event.getCoalescedEvents();
     const stamps = (events.length ? events : [event]).map(({ timeStamp }) => timeStamp);
+    if (current?.begun) over(current, performance.now());
     if (current) {
       current.stamps.push(...stamps);
       return;
     }
-    current = { stamps };
+    const frame = { stamps };
+    current = frame;
     requestAnimationFrame((start) => {
       const after = shown();
-      current.start = start;
-      current.begun = performance.now();
-      current.seen = after !== before;
+      frame.start = start;
+      frame.begun = performance.now();
+      frame.seen = after !== before;
       before = after;
+      sent.push(frame);
       channel.port2.postMessage(null);
     });
   });

@@ -33,6 +33,22 @@ test('a suggestion is shown as a ghost, taken as one step, and undone', async ({
   await expect(sheet.total('BackPressure')).toHaveText(before);
 });
 
+test('where the wall is wet, the insulation that dries it is offered after the reroutes', async ({ page, site }) => {
+  const sheet = await Sheet.open(page, site);
+  await sheet.reopen((plan) => {
+    plan.exhaust.along_run = 'cools';
+    plan.zones = [{ id: 'cold', kind: 'attic', level: 'room', temperature_degc: -20, x_m: -5, y_m: -5, width_m: 20, depth_m: 20 }];
+  });
+  await searched(page);
+  const offer = page.getByTestId('reroute-insulation');
+  await expect(offer).toContainText('about the whole run would keep its wall above the dew point');
+  await offer.getByRole('button').press('Enter');
+  await expect(page.locator('.heat-upgrade')).toContainText('no insulation is needed');
+  await expect(offer).toHaveCount(0);
+  await sheet.button('Undo').click();
+  await expect(page.locator('.heat-upgrade')).toContainText('would keep its wall above');
+});
+
 /** Ends the worker of the search, the last that was started, once it has answered. */
 async function kill(page) {
   await expect(page.getByTestId('reroute-status')).toContainText(/Stage|suggestion/, { timeout: 20_000 });

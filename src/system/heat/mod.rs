@@ -25,4 +25,4 @@ pub use low_point::{LowPoint, low_points};
 pub(super) use march::march;
 pub use profile::{ElementHeat, HeatCell, HeatProfile};
 pub use surroundings::{SURROUNDINGS_SOURCE, surrounding_temperature};
-pub use upgrade::{InsulationUpgrade, insulation_resistance, insulation_that_dries};
+pub use upgrade::{InsulationUpgrade, insulated, insulation_resistance, insulation_that_dries};

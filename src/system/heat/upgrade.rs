@@ -40,7 +40,7 @@ pub fn insulation_that_dries(plan: &Plan) -> InsulationUpgrade {
     }
     let most = Field::INSULATION_RESISTANCE.greatest;
     let least = Field::INSULATION_RESISTANCE.least;
-    let spare = |resistance: f64| driest(&wrapped(plan, resistance)).unwrap_or(f64::NAN);
+    let spare = |resistance: f64| driest(&insulated(plan, resistance)).unwrap_or(f64::NAN);
     if spare(least) >= 0.0 {
         return InsulationUpgrade::Resistance {
             resistance_m2_k_per_w: least,
@@ -56,7 +56,7 @@ pub fn insulation_that_dries(plan: &Plan) -> InsulationUpgrade {
 }
 
 /// `plan` with at least so much insulation, m² K/W, about every leg.
-fn wrapped(plan: &Plan, resistance: f64) -> Plan {
+pub fn insulated(plan: &Plan, resistance: f64) -> Plan {
     let mut plan = plan.clone();
     for point in &mut plan.run.points {
         let has = point.leg.insulation.map_or(0.0, insulation_resistance);
