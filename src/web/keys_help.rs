@@ -70,7 +70,7 @@ pub(super) fn KeysHelp() -> impl IntoView {
     view! {
         <dialog
             node_ref=dialog
-            class="keys-help"
+            class="over-page keys-help"
             aria-labelledby="keys-title"
             on:close=move |_| store.shows_keys.set(false)
         >

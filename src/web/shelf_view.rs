@@ -40,7 +40,7 @@ pub(super) fn ShelfDialog() -> impl IntoView {
     view! {
         <dialog
             node_ref=dialog
-            class="keys-help shelf"
+            class="over-page shelf"
             aria-labelledby="shelf-title"
             on:close=move |_| shelf.is_open.set(false)
         >

@@ -36,8 +36,9 @@ test('a suggestion is shown as a ghost, taken as one step, and undone', async ({
 test('where the wall is wet, the insulation that dries it is offered after the reroutes', async ({ page, site }) => {
   const sheet = await Sheet.open(page, site);
   await sheet.reopen((plan) => {
-    plan.exhaust.along_run = 'cools';
-    plan.zones = [{ id: 'cold', kind: 'attic', level: 'room', temperature_degc: -20, x_m: -5, y_m: -5, width_m: 20, depth_m: 20 }];
+    plan.exhaust = { ...plan.exhaust, along_run: 'cools', relative_humidity: 0.8 };
+    // The room between its walls: a run that ended in a zone would not end outdoors.
+    plan.zones = [{ id: 'cold', kind: 'garage', level: 'room', temperature_degc: -20, x_m: 0, y_m: 0, width_m: 2.74, depth_m: 2.28 }];
   });
   await searched(page);
   const offer = page.getByTestId('reroute-insulation');

@@ -113,14 +113,15 @@ test.describe('on a narrow page, by keys', () => {
     await expect(below.panel).toBeVisible();
     await expect(sheet.canvas).toBeFocused();
     // The last stop before the sheet.
-    await page.locator('.elevation-canvas').focus();
+    const before = page.locator('.sheet-drawing').locator('button, [tabindex="0"]').filter({ visible: true }).last();
+    await before.focus();
     await page.keyboard.press('Tab');
     await expect(below.close).toBeFocused();
     await page.keyboard.press('Tab');
     expect(await focusIn(page, '.selected-sheet .selected')).toBe(true);
     await page.keyboard.press('Escape');
     await expect(below.panel).toBeHidden();
-    await expect(page.locator('.elevation-canvas')).toBeFocused();
+    await expect(before).toBeFocused();
   });
 
   test('Escape closes it from the ledger too, and the button gives the focus back to its row', async ({ page, site }) => {
