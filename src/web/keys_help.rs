@@ -1,5 +1,6 @@
 //! The list of every key, by place. `tests/suite/keys.rs` holds it against `keys.rs`.
 
+use super::over_page::OverPage;
 use super::store::{Store, label_text};
 use crate::report::words::Label;
 use leptos::prelude::*;
@@ -53,42 +54,16 @@ const EVERYWHERE: &[Row] = &[
     (&["Escape"], Label::KeyClose),
 ];
 
-/// The list as a dialog; the focus goes back where it was when it closes.
+/// The list as a dialog.
 #[component]
 pub(super) fn KeysHelp() -> impl IntoView {
     let store = expect_context::<Store>();
-    let dialog = NodeRef::<leptos::html::Dialog>::new();
-    Effect::new(move |_| {
-        let Some(dialog) = dialog.get() else {
-            return;
-        };
-        if store.shows_keys.get() && !dialog.open() {
-            // It is refused only where the page is being taken down.
-            let _ = dialog.show_modal();
-        }
-    });
     view! {
-        <dialog
-            node_ref=dialog
-            class="over-page keys-help"
-            aria-labelledby="keys-title"
-            on:close=move |_| store.shows_keys.set(false)
-        >
-            <div class="panel-head">
-                <h2 id="keys-title">{label_text(Label::Keys)}</h2>
-                <button
-                    type="button"
-                    on:click=move |_| { if let Some(dialog) = dialog.get() { dialog.close(); } }
-                >
-                    {label_text(Label::Dismiss)}
-                </button>
-            </div>
-            <Show when=move || store.shows_keys.get()>
-                {table(Label::KeysOnDrawing, ON_DRAWING)}
-                {table(Label::KeysEverywhere, EVERYWHERE)}
-                <p class="fine">{label_text(Label::KeysCommand)}</p>
-            </Show>
-        </dialog>
+        <OverPage name="keys-help" title=Label::Keys is_open=store.shows_keys>
+            {table(Label::KeysOnDrawing, ON_DRAWING)}
+            {table(Label::KeysEverywhere, EVERYWHERE)}
+            <p class="fine">{label_text(Label::KeysCommand)}</p>
+        </OverPage>
     }
 }
 

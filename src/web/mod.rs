@@ -40,6 +40,7 @@ mod mark_list;
 mod mark_view;
 mod offline_word;
 mod open_visit;
+mod over_page;
 mod own_value;
 mod panic_report;
 mod phase_fields;

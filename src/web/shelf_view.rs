@@ -1,7 +1,8 @@
 //! The kept jobs as a dialog: to find one, open it, name it, copy it, and to take them all elsewhere.
 
+use super::over_page::OverPage;
 use super::shelf::{Entry, Shelf, shelf_text};
-use super::store::{Store, label_text};
+use super::store::Store;
 use crate::editor::Action;
 use crate::report::words::{Label, ShelfLabel};
 use leptos::html;
@@ -19,43 +20,16 @@ pub(super) fn ShelfButton() -> impl IntoView {
     }
 }
 
-/// The jobs; the focus goes back where it was when they close.
+/// The jobs.
 #[component]
 pub(super) fn ShelfDialog() -> impl IntoView {
     let shelf = expect_context::<Shelf>();
-    let dialog = NodeRef::<html::Dialog>::new();
-    Effect::new(move |_| {
-        let Some(dialog) = dialog.get() else {
-            return;
-        };
-        match (shelf.is_open.get(), dialog.open()) {
-            // It is refused only where the page is being taken down.
-            (true, false) => {
-                let _ = dialog.show_modal();
-            }
-            (false, true) => dialog.close(),
-            _ => {}
-        }
-    });
     view! {
-        <dialog
-            node_ref=dialog
-            class="over-page shelf"
-            aria-labelledby="shelf-title"
-            on:close=move |_| shelf.is_open.set(false)
-        >
-            <div class="panel-head">
-                <h2 id="shelf-title">{shelf_text(ShelfLabel::Jobs)}</h2>
-                <button type="button" on:click=move |_| shelf.is_open.set(false)>
-                    {label_text(Label::Dismiss)}
-                </button>
-            </div>
-            <Show when=move || shelf.is_open.get()>
-                <OpenJob/>
-                <Kept/>
-                <p class="fine">{shelf_text(ShelfLabel::Meaning)}</p>
-            </Show>
-        </dialog>
+        <OverPage name="shelf" title=Label::Shelf(ShelfLabel::Jobs) is_open=shelf.is_open>
+            <OpenJob/>
+            <Kept/>
+            <p class="fine">{shelf_text(ShelfLabel::Meaning)}</p>
+        </OverPage>
     }
 }
 

@@ -8,7 +8,7 @@ import { test, expect, open } from './page.mjs';
 import { planFile, saved, takeTermination } from './keep.mjs';
 import { Sheet } from './sheet.mjs';
 
-const KILLS = process.env.ELBOWROOM_FULL ? 50 : 5;
+const KILLS = process.env.ELBOWROOM_FULL ? 100 : 5;
 /** What was committed longer ago than this, ms, must not be lost. */
 const MAY_BE_LOST = 1000;
 /** The kill comes between these, ms after the first edit. */
