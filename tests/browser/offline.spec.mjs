@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { built, serve } from '../build/serve.mjs';
 import { test, expect, open } from './page.mjs';
+import { openJobs, rename, saved } from './keep.mjs';
 import { Sheet } from './sheet.mjs';
 
 test.use({ serviceWorkers: 'allow' });
@@ -38,6 +39,36 @@ test('on the first visit already: offline, the page opens, is drawn on, keeps th
   await expect(page.locator('#app > .loading')).toHaveCount(0);
   await expect(sheet.total('BackPressure')).toHaveText(drawn, { useInnerText: true });
   await sheet.banded();
+});
+
+test('offline: other runs are looked for, the visit is printed, the job is opened again from the list', async ({ page, site, context }) => {
+  await openReady(page, site);
+  await context.setOffline(true);
+  await page.reload();
+  const sheet = new Sheet(page);
+  await sheet.banded();
+  await rename(page, 'In a basement');
+  await page.getByTestId('reroute-start').click();
+  await expect(page.getByTestId('reroute').first()).toBeVisible();
+  const site_ = page.locator('.panel.site');
+  await site_.getByLabel('Date', { exact: true }).fill('March 3');
+  await site_.getByLabel('Date', { exact: true }).blur();
+  await page.evaluate(() => {
+    globalThis.printed = new Promise((resolve) => { globalThis.print = () => resolve(document.documentElement.dataset.print); });
+  });
+  await site_.getByRole('button', { name: 'Print this visit' }).click();
+  expect(await page.evaluate(() => globalThis.printed)).toBe('visit');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.print-sheet')).toContainText('In a basement');
+  expect((await page.pdf()).length).toBeGreaterThan(10_000);
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await saved(page);
+
+  await sheet.button('Start blank').click();
+  const jobs = await openJobs(page);
+  await jobs.getByRole('listitem').filter({ hasText: 'In a basement' }).getByRole('button', { name: /^Open/ }).click();
+  await expect(sheet.job).toHaveText('In a basement');
 });
 
 test('once it is ready the page asks for nothing more, but whether there is a newer build', async ({ page, site, context }) => {

@@ -78,3 +78,5 @@ mod turn_costs;
 
 mod rooms;
 mod rust_text;
+
+mod corpus;
