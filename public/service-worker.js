@@ -31,11 +31,13 @@ addEventListener('fetch', (event) => {
 });
 
 async function answer(request) {
-  if (request.mode === 'navigate') {
+  const { pathname } = new URL(request.url);
+  const page = pathname.slice(new URL(registration.scope).pathname.length);
+  if (page === '' || page === 'index.html') {
     const cache = await caches.open(BUILD);
     return (await cache.match('index.html')) ?? fetch(request);
   }
-  const [, build = BUILD] = new URL(request.url).pathname.match(IN_A_BUILD) ?? [];
+  const [, build = BUILD] = pathname.match(IN_A_BUILD) ?? [];
   if (await caches.has(build)) {
     const kept = await (await caches.open(build)).match(request, { ignoreSearch: true });
     if (kept) return kept;

@@ -70,7 +70,7 @@ pub fn clashes(plan: &Plan, path: &RunPath) -> Vec<Clash> {
         if piece.id.part != Part::Leg {
             continue;
         }
-        let half = half_width(plan, &piece.id, *duct);
+        let half = half_width(plan, piece.point, *duct);
         let leg = Leg {
             from: ends.0,
             to: ends.1,
@@ -108,12 +108,8 @@ pub fn clashes(plan: &Plan, path: &RunPath) -> Vec<Clash> {
 
 /// Half the leg's width as seen from above, m: its outside is taken for its inside, which sheet metal
 /// differs from by its thickness.
-fn half_width(plan: &Plan, id: &ElementId, duct: Duct) -> f64 {
-    let own = match &id.node {
-        super::NodeId::Point(point) => plan.run.index_of(point),
-        super::NodeId::Outlet => None,
-    };
-    let own = own.and_then(|index| plan.run.points[index].leg.diameter);
+fn half_width(plan: &Plan, point: Option<usize>, duct: Duct) -> f64 {
+    let own = point.and_then(|index| plan.run.points[index].leg.diameter);
     let width = match duct {
         // Flat duct stands on edge behind the dryer.
         Duct::FlatRectangular { depth, .. } => depth,

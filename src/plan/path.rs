@@ -27,6 +27,8 @@ pub struct RunPath {
 pub struct Piece {
     /// Its name.
     pub id: ElementId,
+    /// The index of the run's point that it is named by; none at the dryer's outlet.
+    pub point: Option<usize>,
     /// What it is.
     pub kind: PieceKind,
     /// Height above the floor where the air enters it.
@@ -93,6 +95,7 @@ impl Bend {
 /// A straight whose ends are not settled yet.
 struct OpenStraight {
     id: ElementId,
+    point: Option<usize>,
     drawn: Length,
     tangents: (Length, Length),
     duct: Duct,
@@ -106,6 +109,8 @@ struct Walk {
     /// The tangent that the next straight starts with.
     tangent: Length,
     height: Length,
+    /// The point that the next piece is named by.
+    point: Option<usize>,
 }
 
 impl Walk {
@@ -119,6 +124,7 @@ impl Walk {
             });
             self.pieces.push(Piece {
                 id: open.id,
+                point: open.point,
                 kind: PieceKind::Straight {
                     length: if length > Length::ZERO {
                         length
@@ -148,6 +154,7 @@ impl Walk {
         self.tangent = tangent;
         self.pieces.push(Piece {
             id,
+            point: self.point,
             kind: PieceKind::Bend(bend),
             height: self.height,
         });
@@ -157,6 +164,7 @@ impl Walk {
         self.settle();
         self.straight = Some(OpenStraight {
             id,
+            point: self.point,
             drawn,
             tangents: (self.tangent, Length::ZERO),
             duct,
@@ -233,6 +241,7 @@ impl RunPath {
             straight: None,
             tangent: Length::ZERO,
             height: plan.dryer.outlet_height,
+            point: None,
         };
         let mut at = plan.dryer.outlet();
         let mut heading = plan.dryer.outlet_heading();
@@ -248,6 +257,7 @@ impl RunPath {
             };
             walk.node(&node, at, fitting, duct, heading, Some(next));
             let id = NodeId::Point(point.id.clone());
+            walk.point = Some(index);
             walk.straight(
                 ElementId::new(&id, Part::Leg),
                 at.distance(point.position),
@@ -271,6 +281,7 @@ impl RunPath {
         );
         walk.pieces.push(Piece {
             id: ElementId::new(&node, Part::Termination),
+            point: walk.point,
             kind: PieceKind::Termination,
             height: walk.height,
         });

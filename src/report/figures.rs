@@ -226,7 +226,7 @@ fn elements(assessment: &Assessment, code: &CodeLength) -> Vec<ElementFigures> {
             diameter: Length::from_metres(row.element.bore.diameter),
             coefficient: row.coefficient,
             escaped: row.escaped,
-            methods: row.methods.clone(),
+            methods: row.methods(),
         })
     };
     assessment

@@ -123,7 +123,7 @@ impl<'a> Compiler<'a> {
                     });
                 }
                 let rise = next.map_or(Length::ZERO, |next| next.height - piece.height);
-                self.straight(&piece.id, *length, *duct, rise);
+                self.straight(piece, *length, *duct, rise);
             }
             PieceKind::Bend(bend) => {
                 let leaving = next.and_then(|piece| match piece.kind {
@@ -149,16 +149,12 @@ impl<'a> Compiler<'a> {
     }
 
     /// What else is known of the leg that a straight belongs to; a riser has its own nothing.
-    fn leg(&self, id: &ElementId) -> LegState {
-        let point = match &id.node {
-            NodeId::Point(point) => self.plan.run.index_of(point),
-            NodeId::Outlet => None,
-        };
-        let Some(index) = point else {
+    fn leg(&self, piece: &Piece) -> LegState {
+        let Some(index) = piece.point else {
             return LegState::default();
         };
         let run = &self.plan.run;
-        if id.part == Part::Leg {
+        if piece.id.part == Part::Leg {
             run.points[index].leg
         } else {
             LegState {
@@ -168,8 +164,9 @@ impl<'a> Compiler<'a> {
         }
     }
 
-    fn straight(&mut self, id: &ElementId, length: Length, duct: Duct, rise: Length) {
-        let leg = self.leg(id);
+    fn straight(&mut self, piece: &Piece, length: Length, duct: Duct, rise: Length) {
+        let id = &piece.id;
+        let leg = self.leg(piece);
         let (bore, reach) = Bore::of_leg(duct, &leg, self.plan.run.diameter);
         self.change_area(id, &bore);
         self.bore = bore;

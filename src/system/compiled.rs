@@ -243,10 +243,16 @@ impl CompiledRun {
     }
 
     /// The coefficient that an element's loss rests on at `state`, with its source.
-    pub(super) fn grounds(&self, element: &CompiledElement, state: &State) -> Coefficient {
-        element
-            .law
-            .grounds(state, &self.coefficients, element.bore.roughness)
+    /// `likely` are the run's likely values.
+    pub(super) fn grounds(
+        &self,
+        element: &CompiledElement,
+        state: &State,
+        likely: &Values,
+    ) -> Coefficient {
+        let roughness = element.bore.roughness;
+        let coefficients = &self.coefficients;
+        element.law.grounds(state, coefficients, likely, roughness)
     }
 
     /// The loss of each element with so much air at the termination, in the order in which the air

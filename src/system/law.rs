@@ -1,7 +1,7 @@
 //! How an element's loss follows from the air's state.
 
 use super::bore::State;
-use super::input::{Draw, Values};
+use super::input::Values;
 use crate::duct::elbow::{ElbowLaw, Method, mitre_reynolds_factor};
 use crate::duct::{area_change, blockage, orifice, tables};
 use crate::plan::{Input, TerminationKind};
@@ -110,16 +110,17 @@ impl Law {
     }
 
     /// The coefficient that the loss rests on, to be shown with its source: K of a fitting at this
-    /// state; a straight's roughness, m; an opening's discharge coefficient.
+    /// state; a straight's roughness, m; an opening's discharge coefficient. `values` are the likely
+    /// ones of `coefficients`.
     pub(super) fn grounds(
         &self,
         state: &State,
         coefficients: &[Coefficient; super::input::INPUTS],
+        values: &Values,
         roughness: Input,
     ) -> Coefficient {
         let of = |input: Input| coefficients[input as usize];
-        let values = Values::of(&Draw::LIKELY, coefficients);
-        let likely = self.coefficient(state, &values);
+        let likely = self.coefficient(state, values);
         let scaled = |factor: Coefficient| Coefficient {
             low: likely * factor.low / factor.likely,
             likely,

@@ -30,14 +30,31 @@ pub struct LedgerRow {
     pub wet: Option<(f64, f64)>,
     /// What of the airflow leaves by it, for a leak; negative where air is drawn in.
     pub escaped: Airflow,
-    /// K by each published method, for a smooth elbow; none where a method does not cover it.
-    pub methods: Vec<(BendMethod, Option<f64>)>,
 }
 
 impl LedgerRow {
     /// Whether it is a joint by which air leaves the run or comes in.
     pub fn leaks(&self) -> bool {
         matches!(self.element.kind, ElementKind::Leak { .. })
+    }
+
+    /// K by each published method, for a smooth elbow; none where a method does not cover it.
+    pub fn methods(&self) -> Vec<(BendMethod, Option<f64>)> {
+        let ElementKind::Elbow {
+            angle,
+            elbow: ElbowKind::Smooth,
+            radius,
+        } = self.element.kind
+        else {
+            return Vec::new();
+        };
+        let ratio = radius.metres() / self.element.bore.diameter;
+        let covering = side_by_side(angle, ratio, self.state.wall_friction, self.state.reynolds);
+        Method::ALL
+            .map(choice_of)
+            .into_iter()
+            .zip(covering)
+            .collect()
     }
 }
 
@@ -63,7 +80,8 @@ impl Ledger {
         let mut losses: Vec<Pressure> = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
         let end = evaluation.airflow_at_end;
-        run.each_from_end(end, &run.values(&Draw::LIKELY), air, |element, passage| {
+        let likely = run.values(&Draw::LIKELY);
+        run.each_from_end(end, &likely, air, |element, passage| {
             let Passage {
                 state,
                 loss,
@@ -78,12 +96,11 @@ impl Ledger {
                 share: loss / evaluation.loss,
                 rank: 0,
                 equivalent_length: run.diameter * (loss / per_diameter),
-                coefficient: run.grounds(element, &state),
+                coefficient: run.grounds(element, &state, &likely),
                 state,
                 stack,
                 escaped,
                 wet: None,
-                methods: methods(element, &state),
             });
         });
         rows.reverse();
@@ -106,27 +123,12 @@ impl Ledger {
     }
 }
 
-fn methods(element: &CompiledElement, state: &State) -> Vec<(BendMethod, Option<f64>)> {
-    let ElementKind::Elbow {
-        angle,
-        elbow: ElbowKind::Smooth,
-        radius,
-    } = element.kind
-    else {
-        return Vec::new();
-    };
-    let ratio = radius.metres() / element.bore.diameter;
-    let covering = side_by_side(angle, ratio, state.wall_friction, state.reynolds);
-    [
-        (BendMethod::Rennels, Method::Rennels),
-        (BendMethod::Miller, Method::Miller),
-        (BendMethod::Ito, Method::Ito),
-        (BendMethod::Idelchik, Method::Idelchik),
-    ]
-    .into_iter()
-    .map(|(choice, method)| {
-        let k = covering.iter().find(|(covers, _)| *covers == method);
-        (choice, k.map(|(_, k)| *k))
-    })
-    .collect()
+/// The plan's word for a method.
+fn choice_of(method: Method) -> BendMethod {
+    match method {
+        Method::Rennels => BendMethod::Rennels,
+        Method::Miller => BendMethod::Miller,
+        Method::Ito => BendMethod::Ito,
+        Method::Idelchik => BendMethod::Idelchik,
+    }
 }

@@ -4,6 +4,7 @@ use super::air_panel::AirPanel;
 use super::code_panel::CodePanel;
 use super::drawing::Drawing;
 use super::elevation_panel::ElevationPanel;
+use super::first_steps::FirstSteps;
 use super::header::Header;
 use super::heat_panel::HeatPanel;
 use super::keep::{self, Opening};
@@ -60,6 +61,7 @@ fn App(opening: Opening) -> impl IntoView {
         <Trouble/>
         <div class="sheet">
             <div class="sheet-drawing">
+                <FirstSteps/>
                 <Totals/>
                 <Drawing/>
                 <ElevationPanel/>

@@ -2,6 +2,7 @@
 //! narrow, what is rarely used folds away behind one button.
 
 use super::files;
+use super::first_steps::GuideLink;
 use super::keep_view::KeepWord;
 use super::large_type::LargeType;
 use super::offline_word::OfflineWord;
@@ -50,6 +51,7 @@ pub(super) fn Header() -> impl IntoView {
                     >
                         {label_text(Label::Keys)}
                     </button>
+                    <GuideLink/>
                     <Steps/>
                 </div>
             </div>

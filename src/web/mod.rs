@@ -21,6 +21,7 @@ mod elevation_panel;
 mod elevation_pointer;
 mod field;
 mod files;
+mod first_steps;
 mod ghost_view;
 mod header;
 mod heat_panel;

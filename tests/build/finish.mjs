@@ -161,15 +161,26 @@ function brotliSize(bytes) {
   }).length;
 }
 
+// What the first figures wait for: the page, its styles, the program and what starts it. The workers,
+// icons, guide, lessons and schema come once it stands.
+function isFirst(name, page) {
+  const file = path.basename(name);
+  return name === 'index.html' || file.startsWith('app') || ['boot.js', 'offline.js', 'icon.svg', MANIFEST].includes(file)
+    || (file.endsWith('.css') && page.includes(`${build}/${file}`));
+}
+
 function printSizes() {
-  const total = {
-    name: 'all files before first use',
-    size: sizes.reduce((sum, { size }) => sum + size, 0),
-    brotli: sizes.reduce((sum, { brotli }) => sum + brotli, 0),
-  };
+  const page = read('index.html').toString();
+  const sum = (name, of) => ({
+    name,
+    size: of.reduce((sum, { size }) => sum + size, 0),
+    brotli: of.reduce((sum, { brotli }) => sum + brotli, 0),
+  });
+  const first = sizes.filter(({ name }) => isFirst(name, page));
+  const totals = [sum('all files before first use', first), sum('all files', sizes)];
   console.log(`\n${build}${release ? '' : ' (not optimised)'}`);
   console.log(`${'bytes'.padStart(12)}${'brotli'.padStart(12)}`);
-  for (const { name, size, brotli } of [...sizes, total]) {
+  for (const { name, size, brotli } of [...sizes, ...totals]) {
     console.log(`${String(size).padStart(12)}${String(brotli).padStart(12)}  ${name}`);
   }
 }

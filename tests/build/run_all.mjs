@@ -18,6 +18,7 @@ const environment = { ...process.env, PATH: `${tools}${path.delimiter}${process.
 // Trunk refuses the value 1, which is what everybody sets.
 delete environment.NO_COLOR;
 
+const full = process.env.ELBOWROOM_FULL === '1';
 const denyWarnings = ['--', '-D', 'warnings'];
 const page = ['--locked', '--target', 'wasm32-unknown-unknown', '--features', 'web', '--lib', '--bin', 'app', '--bin', 'worker'];
 
@@ -47,6 +48,13 @@ async function main() {
       before: () => rmSync(path.join(root, playwright.report), { force: true }),
       count: countPlaywright,
     },
+    {
+      name: 'Firefox and WebKitGTK',
+      command: ['node', '--test', '--test-reporter=tap', 'tests/other_browsers/smoke.test.mjs'],
+      needs: 'page build',
+      count: countTap,
+    },
+    ...(full ? [{ name: 'fuzzing', command: ['node', 'tests/fuzz/run.mjs'], count: countLine }] : []),
   ];
 
   const results = [];
@@ -102,6 +110,18 @@ function countCargoTest(output) {
 
 function numberBefore(word, counts = '') {
   return [...counts.matchAll(new RegExp(`(\\d+) ${word}\\b`, 'g'))].reduce((sum, [, number]) => sum + Number(number), 0);
+}
+
+// # pass 2
+function countTap(output) {
+  const figure = (name) => Number(output.match(new RegExp(`^# ${name} (\\d+)$`, 'm'))?.[1] ?? 0);
+  return { passed: figure('pass'), failed: figure('fail') + figure('cancelled') };
+}
+
+// 3 passed, 1 failed
+function countLine(output) {
+  const counts = output.match(/^\d+ passed, \d+ failed$/m)?.[0];
+  return { passed: numberBefore('passed', counts), failed: numberBefore('failed', counts) };
 }
 
 function countPlaywright() {

@@ -11,6 +11,7 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 
 readonly TRUNK_VERSION=0.21.14
+readonly GECKODRIVER_VERSION=0.37.1
 readonly WASM_TARGET=wasm32-unknown-unknown
 readonly CACHE="${XDG_CACHE_HOME:-$HOME/.cache}/elbowroom"
 readonly TOOLS="$CACHE/tools"
@@ -36,7 +37,7 @@ rust() {
 # The one version that fits, from PATH or the cache; else built into the cache.
 cargo_tool() {
   local command=$1 crate=$2 version=$3 lock=$4
-  [[ "$("$command" --version 2>/dev/null || true)" == "$command $version" ]] && return
+  [[ "$("$command" --version 2>/dev/null | head -n 1 || true)" == "$command $version" ]] && return
   say "building $crate $version into $TOOLS (once, some minutes)"
   cargo install "$crate" --version "=$version" --root "$TOOLS" --quiet ${lock:+"$lock"}
 }
@@ -64,13 +65,27 @@ rust_checkers() {
 }
 
 chromium() {
-  have chromium || have chromium-browser || have google-chrome && return
-  have apt-get || give_up 'no Chromium found: install it so that `chromium` is on PATH.'
-  [[ "$(id -u)" == 0 ]] ||
-    give_up 'no Chromium found: run `sudo apt-get install chromium fonts-liberation`, then try again.'
-  say 'installing Chromium for the browser tests'
+  have chromium || have chromium-browser || have google-chrome || debian 'Chromium' chromium fonts-liberation
+}
+
+# The two other engines that the smoke test drives.
+other_browsers() {
+  have firefox-esr && have WebKitWebDriver && have Xvfb ||
+    debian 'Firefox and WebKitGTK' firefox-esr webkit2gtk-driver xvfb
+  # Nobody waits for this one, so it is built the quick way.
+  CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_OPT_LEVEL=1 CARGO_PROFILE_RELEASE_CODEGEN_UNITS=256 \
+    cargo_tool geckodriver geckodriver "$GECKODRIVER_VERSION" --locked
+}
+
+# debian NAME PACKAGE...: packages of Debian's that the tests want.
+debian() {
+  local name=$1
+  shift
+  have apt-get || give_up "no $name found: install it so that it is on PATH."
+  [[ "$(id -u)" == 0 ]] || give_up "no $name found: run \`sudo apt-get install $*\`, then try again."
+  say "installing $name for the browser tests"
   apt-get update -qq
-  DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends chromium fonts-liberation >/dev/null
+  DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$@" >/dev/null
 }
 
 python_environment() {
@@ -98,6 +113,7 @@ case "${1:-tests}" in
     page
     rust_checkers
     chromium
+    other_browsers
     python_environment
     ;;
   *) give_up "unknown part '$1': page or tests." ;;

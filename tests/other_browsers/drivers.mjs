@@ -14,7 +14,7 @@ const DISPLAY = ':97';
 /** Each browser: its driver's program and arguments, and what is asked of it. `downloads` is a folder. */
 const BROWSERS = {
   Firefox: {
-    driver: (port) => ['geckodriver', ['--port', String(port), '--websocket-port', '0']],
+    driver: (port) => ['geckodriver', [`--port=${port}`]],
     wants: (downloads) => ({
       browserName: 'firefox',
       'moz:firefoxOptions': {
@@ -33,7 +33,7 @@ const BROWSERS = {
     }),
   },
   WebKitGTK: {
-    driver: (port) => ['WebKitWebDriver', ['--port', String(port)]],
+    driver: (port) => ['WebKitWebDriver', [`--port=${port}`]],
     wants: () => ({
       browserName: 'MiniBrowser',
       'webkitgtk:browserOptions': { binary: MINI_BROWSER, args: ['--automation'] },

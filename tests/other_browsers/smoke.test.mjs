@@ -65,10 +65,6 @@ async function draw(browser) {
   await pressOn(browser, 120, 0);
   await pressOn(browser, 120, 96);
   await click(browser, 'Run');
-  const [[x, y]] = await browser.executeScript(`
-    const marks = [...document.querySelectorAll('.canvas [data-mark="outlet"]')];
-    return marks.map((mark) => { const box = mark.getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2]; });`);
-  assert.ok(x > 0 && y > 0, 'the outlet is on the screen');
   for (const corner of [[48, 27], [72, 27], [72, 9], [123, 9]]) await pressOn(browser, ...corner);
   await click(browser, 'Done');
 }

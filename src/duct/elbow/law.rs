@@ -157,10 +157,20 @@ impl ElbowLaw {
                 scale,
                 replaced,
             } => {
-                let factor = mitre_reynolds_factor(reynolds);
-                let quarter = quarters.bend.at(f).min(quarters.mitre * factor);
-                let rest = scale * bend.at(f).min(mitre * factor);
-                quarters.count * quarter + rest + f * replaced
+                // At low Reynolds numbers a mitre only costs more, so most bends never ask how much.
+                let lesser = |bend: f64, mitre: f64| {
+                    if bend <= mitre {
+                        bend
+                    } else {
+                        bend.min(mitre * mitre_reynolds_factor(reynolds))
+                    }
+                };
+                let rest = scale * lesser(bend.at(f), mitre) + f * replaced;
+                if quarters.count > 0.0 {
+                    quarters.count * lesser(quarters.bend.at(f), quarters.mitre) + rest
+                } else {
+                    rest
+                }
             }
             Self::ByMethod(law) => law.loss_coefficient(f, reynolds),
             Self::Segmented {

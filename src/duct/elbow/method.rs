@@ -125,25 +125,22 @@ impl MethodLaw {
     }
 }
 
-/// K of a smooth elbow by every method that covers it, at `f` and `reynolds`.
+/// K of a smooth elbow by every method, in the order of [`Method::ALL`], at `f` and `reynolds`; none
+/// where a method does not cover it.
 ///
 /// ```
 /// use elbowroom::{duct::elbow::side_by_side, units::Angle};
 /// let methods = side_by_side(Angle::from_degrees(90.0), 1.0, 0.025, 4.3e4);
-/// assert_eq!(methods.len(), 4);
-/// assert!(methods.iter().all(|(_, k)| (0.2..0.6).contains(k)));
+/// assert!(methods.iter().all(|k| k.is_some_and(|k| (0.2..0.6).contains(&k))));
 /// ```
-pub fn side_by_side(angle: Angle, radius_ratio: f64, f: f64, reynolds: f64) -> Vec<(Method, f64)> {
-    let covering = Method::ALL
-        .into_iter()
-        .filter(|method| method.covers(angle, radius_ratio));
-    covering
-        .map(|method| {
+pub fn side_by_side(angle: Angle, radius_ratio: f64, f: f64, reynolds: f64) -> [Option<f64>; 4] {
+    Method::ALL.map(|method| {
+        method.covers(angle, radius_ratio).then(|| {
             let (law, _) = method.law(angle, radius_ratio);
             let k_90 = segmented_elbow::K_90.likely;
-            (method, law.loss_coefficient(f, reynolds, k_90))
+            law.loss_coefficient(f, reynolds, k_90)
         })
-        .collect()
+    })
 }
 
 /// How far the published methods lie from `chosen` at this elbow, as factors on its K: the least and
@@ -164,7 +161,8 @@ pub fn spread_of_methods(chosen: Method, angle: Angle, radius_ratio: f64) -> (f6
     }
     side_by_side(angle, radius_ratio, TYPICAL_FRICTION, TYPICAL_REYNOLDS)
         .into_iter()
-        .map(|(_, k)| k / likely)
+        .flatten()
+        .map(|k| k / likely)
         .fold((1.0, 1.0), |(low, high), factor| {
             (factor.min(low), factor.max(high))
         })

@@ -4,8 +4,7 @@ use super::surroundings::surrounding_temperature;
 use crate::duct::heat_transfer::{Shell, StillAir};
 use crate::duct::tables::{emissivity, insulation};
 use crate::plan::{
-    Duct, ElementId, Insulation, LegState, Metal, NodeId, Part, Piece, PieceKind, Plan, Point,
-    RunPath,
+    Duct, Insulation, LegState, Metal, Part, Piece, PieceKind, Plan, Point, RunPath,
 };
 use crate::system::element::CompiledElement;
 use crate::units::{Length, Pressure, Temperature};
@@ -47,20 +46,26 @@ impl<'a> Stretches<'a> {
             still: Vec::new(),
         };
         // Elements without length stand between the pieces; the rest is in the same order.
-        let mut pieces = path.pieces.iter();
+        let mut pieces = path.pieces.iter().enumerate();
         for (index, element) in elements.iter().enumerate() {
             if element.developed_length <= Length::ZERO {
                 continue;
             }
-            if let Some(piece) = pieces.find(|piece| piece.id == element.id) {
-                cut.piece(index, element, piece, path);
+            if let Some((place, piece)) = pieces.find(|(_, piece)| piece.id == element.id) {
+                let leg = cut.leg_of(place, path);
+                cut.piece(index, element, piece, leg);
             }
         }
         cut
     }
 
-    fn piece(&mut self, index: usize, element: &CompiledElement, piece: &Piece, path: &RunPath) {
-        let (duct, leg) = self.leg_of(piece, path);
+    fn piece(
+        &mut self,
+        index: usize,
+        element: &CompiledElement,
+        piece: &Piece,
+        (duct, leg): (Duct, LegState),
+    ) {
         let bore = element.bore;
         let perimeter = 4.0 * bore.area / bore.diameter;
         let is_riser = piece.id.part == Part::Riser;
@@ -108,32 +113,20 @@ impl<'a> Stretches<'a> {
         }
     }
 
-    /// Duct and state of the leg that a piece belongs to: a bend is made and wrapped like the straight
-    /// before it, at the outlet like the first leg.
-    fn leg_of(&self, piece: &Piece, path: &RunPath) -> (Duct, LegState) {
+    /// Duct and state of the leg that the piece with this index belongs to: a bend is made and wrapped
+    /// like the straight before it, at the outlet like the first leg.
+    fn leg_of(&self, index: usize, path: &RunPath) -> (Duct, LegState) {
         let run = &self.plan.run;
-        let first = run.points.first();
-        let own = |id: &ElementId| match &id.node {
-            NodeId::Outlet => first,
-            NodeId::Point(point) => {
-                let index = run.index_of(point)?;
-                match id.part {
-                    Part::Riser => run.duct_of_riser(index),
-                    _ => run.points.get(index),
-                }
-            }
-        };
-        let straight = if matches!(piece.kind, PieceKind::Bend(_)) {
-            let place = path.pieces.iter().position(|other| other.id == piece.id);
-            let before = path.pieces[..place.unwrap_or(0)].iter().rev();
-            before
-                .filter(|piece| matches!(piece.kind, PieceKind::Straight { .. }))
-                .find_map(|piece| own(&piece.id))
-        } else {
-            own(&piece.id)
-        };
+        let pieces = path.pieces[..=index].iter().rev();
+        let straight = pieces
+            .filter(|piece| matches!(piece.kind, PieceKind::Straight { .. }))
+            .find_map(|piece| match (piece.point, piece.id.part) {
+                (None, _) => run.points.first(),
+                (Some(index), Part::Riser) => run.duct_of_riser(index),
+                (Some(index), _) => run.points.get(index),
+            });
         straight
-            .or(first)
+            .or(run.points.first())
             .map_or((Duct::Rigid, LegState::default()), |point| {
                 (point.duct, point.leg)
             })

@@ -17,6 +17,18 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ExampleNote => "An invented room and run, to be pulled about.",
         Label::ExampleObstacle => "Chimney breast",
         Label::BlankTitle => "New plan",
+        Label::FirstSteps => "New here? Three steps",
+        Label::FirstStepDrag => {
+            "Drag a ring on the duct: airflow, back pressure and code length follow. Undo takes it back."
+        }
+        Label::FirstStepRank => {
+            "Look for the 1 on the drawing: that part costs the most. Press its line in the ledger to change it."
+        }
+        Label::FirstStepReroute => {
+            "Press Look for reroutes: other runs are laid over yours, each with what it gains."
+        }
+        Label::FirstStepsClose => "Do not show this again",
+        Label::Guide => "Guide",
         Label::OpenExample => "Example",
         Label::OpenBlank => "Start blank",
         Label::OpenFile => "Open file",

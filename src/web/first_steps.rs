@@ -1,0 +1,63 @@
+//! Three short steps for somebody who is here for the first time, folded away in one line until it is
+//! asked for, and gone for good once it is closed.
+
+use super::store::{Store, label_text};
+use crate::report::words::Label;
+use leptos::prelude::*;
+
+/// What the browser remembers the closing by; no part of any job.
+const CLOSED: &str = "elbowroom-first-steps";
+
+fn was_closed() -> bool {
+    let storage = window().local_storage().ok().flatten();
+    storage.is_some_and(|storage| matches!(storage.get_item(CLOSED), Ok(Some(_))))
+}
+
+#[component]
+pub(super) fn FirstSteps() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let closed = RwSignal::new(was_closed());
+    let close = move |_| {
+        closed.set(true);
+        if let Ok(Some(storage)) = window().local_storage() {
+            // A browser that keeps nothing shows it again next time.
+            let _ = storage.set_item(CLOSED, "closed");
+        }
+    };
+    // Only before the first change: later the line would be in the way of what is being done.
+    let is_first =
+        Memo::new(move |_| store.with_state(|state| state.history.next_undo().is_none()));
+    view! {
+        <Show when=move || !closed.get() && is_first.get()>
+            <details class="first-steps">
+                <summary>{label_text(Label::FirstSteps)}</summary>
+                <ol>
+                    <li>{label_text(Label::FirstStepDrag)}</li>
+                    <li>{label_text(Label::FirstStepRank)}</li>
+                    <li>{label_text(Label::FirstStepReroute)}</li>
+                </ol>
+                <p>
+                    <GuideLink/>
+                    <button type="button" on:click=close>{label_text(Label::FirstStepsClose)}</button>
+                </p>
+            </details>
+        </Show>
+    }
+}
+
+/// The way to the guide: a page of its own, which the first visit need not wait for.
+#[component]
+pub(super) fn GuideLink() -> impl IntoView {
+    let build = document()
+        .query_selector("meta[name=elbowroom-build]")
+        .ok()
+        .flatten()
+        .and_then(|meta| meta.get_attribute("content"));
+    build.map(|build| {
+        view! {
+            <a class="button" href=format!("{build}/guide.html") target="_blank">
+                {label_text(Label::Guide)}
+            </a>
+        }
+    })
+}
