@@ -10,6 +10,7 @@ mod heat;
 mod heat_grounds;
 mod heat_label;
 mod input_words;
+mod language_label;
 mod reroute;
 mod room;
 mod rule;
@@ -19,7 +20,7 @@ mod site_grounds;
 mod site_label;
 mod trouble;
 
-use super::{Label, Message};
+use super::{Label, Message, formula};
 use crate::plan::{BendMethod, Duct, ElbowKind, Flow, TerminationKind};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
@@ -29,10 +30,12 @@ use action_name::action_name;
 use fixed::{caution, label};
 use trouble::{file, length_text, refusal};
 
+#[allow(clippy::too_many_lines, reason = "one arm a message")]
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
+        Message::Language(key) => language_label::language_label(key).to_owned(),
         Message::Site(message) => site::site(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
@@ -71,11 +74,11 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::SeenOnSite { seen, of } => format!("{seen} of {of} seen"),
         Message::FindingsCount { meet, not, open } => code::findings_count(meet, not, open),
         Message::Source(source) => code::source(source),
-        Message::LossFormula(element) => derivation::loss(units, element),
+        Message::LossFormula(element) => formula::loss(units, element),
         Message::TotalFormula(figures, which) => derivation::total(units, figures, which),
         Message::TotalName(which) => derivation::name(which).to_owned(),
         Message::EquivalentLengthFormula(element, totals) => {
-            derivation::equivalent_length(units, element, totals)
+            formula::equivalent_length(units, element, totals)
         }
         Message::BandFormula { samples } => derivation::band(samples),
         Message::InputShare { input, share } => format!(
@@ -177,7 +180,7 @@ fn element_size(units: UnitSystem, kind: ElementKind) -> String {
                 )
             }
             Duct::FlatRectangular { width, depth } => {
-                let (width, depth) = (small(units, width), small(units, depth));
+                let (width, depth) = (units.part_size(width), units.part_size(depth));
                 format!("{}, {depth} by {width}", units.length(length))
             }
             _ => units.length(length).to_string(),
@@ -190,7 +193,11 @@ fn element_size(units: UnitSystem, kind: ElementKind) -> String {
             format!("{:.0}°", angle.degrees())
         }
         ElementKind::Elbow { angle, radius, .. } => {
-            format!("{:.0}°, radius {}", angle.degrees(), small(units, radius))
+            format!(
+                "{:.0}°, radius {}",
+                angle.degrees(),
+                units.part_size(radius)
+            )
         }
         ElementKind::AreaChange { area_ratio } => format!("area times {area_ratio:.2}"),
         ElementKind::Blockage { free_area } => format!("{:.0} % free", free_area * 100.0),
@@ -207,17 +214,6 @@ fn element_size(units: UnitSystem, kind: ElementKind) -> String {
             let (area, unit) = (units.small_area(free_area_m2), units.small_area_unit());
             format!("{area:.0} {unit} free")
         }
-    }
-}
-
-/// A part's size: inches alone or millimetres, without feet.
-fn small(units: UnitSystem, length: Length) -> String {
-    match units {
-        UnitSystem::UsCustomary => {
-            let inches = (length.inches() * 100.0).round() / 100.0;
-            format!("{inches} in")
-        }
-        UnitSystem::Si => format!("{:.0} mm", length.metres() * 1000.0),
     }
 }
 
