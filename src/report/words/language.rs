@@ -1,6 +1,6 @@
 //! The languages that there are words for.
 
-use super::{Message, en};
+use super::{Message, en, es};
 use crate::units::UnitSystem;
 
 /// A language that there are words for.
@@ -28,6 +28,12 @@ pub struct Translation {
     text: fn(UnitSystem, Message<'_>) -> String,
 }
 
+static SPANISH: Translation = Translation {
+    tag: "es",
+    awaits_review: true,
+    text: es::text,
+};
+
 impl PartialEq for Translation {
     fn eq(&self, other: &Self) -> bool {
         self.tag == other.tag
@@ -37,12 +43,23 @@ impl PartialEq for Translation {
 impl Eq for Translation {}
 
 impl Language {
+    /// Spanish as the trade speaks it in Mexico and the United States.
+    pub const SPANISH: Self = Self::Translated(&SPANISH);
+
+    /// Every language; a program that names this carries the words of all.
+    pub const ALL: [Self; 2] = [Self::English, Self::SPANISH];
+
     /// Its tag after BCP 47, as HTML's `lang` takes it.
     pub const fn tag(self) -> &'static str {
         match self {
             Self::English => "en",
             Self::Translated(translation) => translation.tag,
         }
+    }
+
+    /// The language of a tag; a program that calls this carries the words of all.
+    pub fn of_tag(tag: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|language| language.tag() == tag)
     }
 
     /// Whether somebody whose first language it is has still to read it through.

@@ -6,6 +6,7 @@
 mod chance;
 mod code_label;
 mod en;
+mod es;
 mod first_letter;
 mod formula;
 mod heat_label;
