@@ -76,5 +76,7 @@ mod reroutes;
 mod route_enumerator;
 mod turn_costs;
 
+mod language_files;
+
 mod rooms;
 mod rust_text;
