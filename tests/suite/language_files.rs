@@ -87,7 +87,7 @@ fn texts(language: &str) -> BTreeMap<Place, Vec<String>> {
             match &token.kind {
                 Kind::Word(word) if word == "fn" => {
                     let next = code.get(index + 1).and_then(Token::word);
-                    function = next.unwrap_or_default().to_owned();
+                    next.unwrap_or_default().clone_into(&mut function);
                     arm.clear();
                 }
                 Kind::Mark('>') if index > 0 && code[index - 1].is_mark('=') => {

@@ -6,7 +6,6 @@ use crate::report::words::first_letter::lower_first;
 use crate::report::words::listing::those_so;
 use crate::report::words::rule_figure::{Side, length_margin, parted};
 use crate::rules::{DeductionNote, Doubt, Practice, Verdict};
-use crate::source::Source;
 use crate::system::ElementKind;
 use crate::units::{Length, UnitSystem};
 use std::fmt::Write;
@@ -163,14 +162,6 @@ pub(super) fn named(units: UnitSystem, kind: ElementKind) -> String {
     } else {
         format!("the {name} ({size})")
     }
-}
-
-pub(super) fn source(source: &Source) -> String {
-    let standing = super::standing(source.standing);
-    format!(
-        "{}, {}; {} ({standing}).",
-        source.title, source.edition, source.locator
-    )
 }
 
 /// How many findings have each verdict, those with none of it left out.

@@ -19,6 +19,7 @@ mod shelf_label;
 mod site;
 mod site_grounds;
 mod site_label;
+mod source_words;
 mod trouble;
 
 use super::{Label, Message, formula};
@@ -75,7 +76,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Times(factor) => code::times(factor),
         Message::SeenOnSite { seen, of } => format!("{seen} of {of} seen"),
         Message::FindingsCount { meet, not, open } => code::findings_count(meet, not, open),
-        Message::Source(source) => code::source(source),
+        Message::Source(source) => source_words::source(source),
         Message::LossFormula(element) => formula::loss(units, element),
         Message::TotalFormula(figures, which) => derivation::total(units, figures, which),
         Message::TotalName(which) => derivation::name(which).to_owned(),

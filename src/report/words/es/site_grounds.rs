@@ -1,6 +1,7 @@
 //! Where the figures of the site readings come from, with the numbers put in.
 
 use super::site::odds as said;
+use super::source_words::title;
 use crate::diagnosis::CleanReading;
 use crate::duct::tables::fault_odds;
 use crate::plan::{Conditions, Measured};
@@ -77,7 +78,7 @@ pub(super) fn odds(before: f64, now: f64) -> String {
          inciertos: ahora {}. Probabilidades de partida: {}.",
         said(before),
         said(now),
-        fault_odds::SOURCE.title
+        title(&fault_odds::SOURCE)
     )
 }
 
