@@ -5,12 +5,13 @@
 //! CLDR 47 as Babel 2.18.0 carries it, in `tests/reference/data/number_signs.csv`; tags are those of
 //! ISO 639-1 for English and Spanish.
 
+use crate::language_files::english_words;
 use crate::language_values::hold;
 use crate::tally::Tally;
 use crate::{random_plan, reference, seeded};
-use elbowroom::plan::{Plan, ThingId};
-use elbowroom::report::words::{HeatFormula, Language, Message, TotalFormula, say};
-use elbowroom::report::{Figures, figures};
+use elbowroom::plan::{self, Plan, ThingId, Visit};
+use elbowroom::report::words::{HeatFormula, Language, LanguageLabel, Message, TotalFormula, say};
+use elbowroom::report::{Figures, VisitSheet, figures, visit_sheet};
 use elbowroom::rules::RULE_SETS;
 use elbowroom::system::ElementKind;
 use elbowroom::units::UnitSystem;
@@ -107,6 +108,33 @@ fn random_plans_are_told_with_the_same_figures() {
     seeded::check(PLANS, &random_plan::with_blower(), tell);
     seeded::check(PLANS, &random_plan::with_stated_airflow(), tell);
     tally.into_inner().finish(LEAST);
+}
+
+/// A printed visit says once that its language awaits review, in that language, and holds no English;
+/// in English it says nothing of the kind.
+#[test]
+fn a_sheet_in_a_language_that_awaits_review_says_so_once() {
+    for language in Language::ALL {
+        let mut plan = plan::blank(String::new());
+        plan.visits.push(Visit::new("v1"));
+        let (found, _) = figures(&plan);
+        let sheet = visit_sheet(&VisitSheet {
+            plan: &plan,
+            figures: &found,
+            visit: 0,
+            diagnosis: None,
+            clean: &[],
+            language,
+            units: UnitSystem::Si,
+        });
+        let mark = Message::Language(LanguageLabel::AwaitsReview);
+        let mark = say(language, UnitSystem::Si, mark);
+        let count = usize::from(language.awaits_review());
+        assert_eq!(sheet.matches(&mark).count(), count, "{sheet}");
+        let text = sheet.replace('<', " <").replace('>', "> ");
+        let is_english = !english_words(&text).is_empty();
+        assert_eq!(is_english, language == Language::English, "{sheet}");
+    }
 }
 
 #[test]

@@ -1,9 +1,13 @@
 //! Messages about readings on site, one and more of each kind; values are invented.
 
 use crate::message_samples::{NAME, element, elements};
-use elbowroom::diagnosis::{CauseKind, Caveat, Objection, Test, TestCaution};
-use elbowroom::plan::{Conditions, Found, Pattern, Preparation, Spot, Taken};
-use elbowroom::report::words::{Placed, SiteMessage};
+use elbowroom::diagnosis::{CauseKind, Caveat, CleanReading, Objection, Test, TestCaution};
+use elbowroom::plan::{
+    Against, Conditions, Found, Measured, Pattern, Preparation, Reading, Spot, Taken,
+};
+use elbowroom::report::words::{CleanGrounds, Placed, SiteMessage};
+use elbowroom::system::Band;
+use elbowroom::units::{Pressure, Temperature, TemperatureDifference, Velocity};
 
 fn conditions() -> [Conditions; 2] {
     let open = Conditions {
@@ -15,6 +19,49 @@ fn conditions() -> [Conditions; 2] {
         open_joint: Some(Spot::Outlet),
     };
     [Conditions::PLAIN, open]
+}
+
+const CLEAN: CleanReading = CleanReading {
+    read: 61.0,
+    likely: 52.0,
+    band: Band {
+        low: 43.0,
+        high: 64.0,
+    },
+    error: 3.5,
+    airflow: 0.06,
+    velocity_pressure: 31.0,
+};
+
+fn measured() -> [Measured; 4] {
+    let pressure = Pressure::from_pascals;
+    let velocity = Velocity::from_metres_per_second;
+    let kelvins = TemperatureDifference::from_kelvins;
+    [
+        Measured::StaticPressure {
+            pressure: pressure(61.0),
+            against: Against::Room,
+            resolution: pressure(1.0),
+            tolerance: pressure(2.5),
+        },
+        Measured::Velocity {
+            points: vec![velocity(6.0)],
+            pattern: Pattern::CentreLine,
+            resolution: velocity(0.1),
+            tolerance: velocity(0.3),
+        },
+        Measured::VelocityPressure {
+            points: vec![pressure(31.0)],
+            pattern: Pattern::Traverse,
+            resolution: pressure(1.0),
+            tolerance: pressure(2.5),
+        },
+        Measured::Temperature {
+            temperature: Temperature::from_celsius(61.0),
+            resolution: kelvins(0.1),
+            tolerance: kelvins(1.0),
+        },
+    ]
 }
 
 fn tests() -> [Test; 9] {
@@ -127,10 +174,28 @@ pub fn each_of_the_site(mut look: impl FnMut(SiteMessage<'_>)) {
     look(SiteMessage::Picture(Taken::Before, 1));
     look(SiteMessage::Picture(Taken::After, 2));
     look(SiteMessage::Restored("34 cfm"));
+    each_ground(&mut look);
     look(SiteMessage::OddsGrounds(0.12, 0.67));
     look(SiteMessage::AirflowGrounds("123 cfm"));
     look(SiteMessage::Worth {
         effort: 2.5,
         bits: 0.81,
     });
+}
+
+fn each_ground(look: &mut impl FnMut(SiteMessage<'_>)) {
+    for measured in measured() {
+        for conditions in conditions() {
+            let reading = Reading {
+                at: Spot::Outlet,
+                measured: measured.clone(),
+                conditions,
+            };
+            look(SiteMessage::CleanGrounds(CleanGrounds {
+                reading: &reading,
+                clean: &CLEAN,
+                draws: 512,
+            }));
+        }
+    }
 }

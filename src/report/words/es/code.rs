@@ -49,7 +49,7 @@ pub(super) fn doubt(doubt: Doubt) -> &'static str {
              resolverlo."
         }
         Doubt::ElbowsOverlap => {
-            "Como están dibujados, los codos se enciman, así que esa longitud no se puede construir."
+            "Como están dibujados, los codos se traslapan, así que esa longitud no se puede construir."
         }
         Doubt::AngleNotNamed => {
             "Estas reglas no dicen nada de un codo de este ángulo; aquí se cuenta como cero."

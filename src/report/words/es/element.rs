@@ -64,7 +64,7 @@ pub(super) fn element_size(units: UnitSystem, kind: ElementKind) -> String {
             | Duct::Foil {
                 short_of_full_stretch_percent: percent,
             } if percent > 0.0 => {
-                format!("{}, {percent:.0} % sin estirar", units.length(length))
+                format!("{}, {percent:.0} % por estirar", units.length(length))
             }
             Duct::FlatRectangular { width, depth } => {
                 let (width, depth) = (units.part_size(width), units.part_size(depth));

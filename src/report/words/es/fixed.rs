@@ -197,7 +197,7 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::DuctSemiRigid => "Metal corrugado semirrígido",
         Label::DuctFoil => "Flexible de aluminio (solo transición)",
         Label::DuctFlatRectangular => "Metal rectangular plano",
-        Label::ShortOfFullStretch => "Sin estirar (%)",
+        Label::ShortOfFullStretch => "Por estirar (%)",
         Label::DuctWidth => "Ancho interior",
         Label::DuctDepth => "Fondo interior",
         Label::LegDiameter => "Diámetro de este tramo",

@@ -111,9 +111,9 @@ pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
             numbered("la curva", "las curvas", bends)
         ),
         RerouteText::TwoFortyFives { bends, off } => {
-            let least = if bends.len() > 1 { "al menos " } else { "" };
+            let more = if bends.len() > 1 { " o más" } else { "" };
             format!(
-                "Dos codos de 45°, cada uno a {least}{} de la esquina anterior, en lugar del codo de 90° en \
+                "Dos codos de 45°, cada uno a {}{more} de la esquina original, en lugar del codo de 90° en \
                  {}, contando desde la secadora.",
                 units.length(*off),
                 numbered("la curva", "las curvas", bends)

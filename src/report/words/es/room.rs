@@ -83,7 +83,7 @@ pub(super) fn clash(units: UnitSystem, clash: &Clash) -> String {
     let by = units.length(clash.by);
     match &clash.with {
         ClashWith::Wall => {
-            format!("Un tramo entra {by} en un muro. Aléjelo del muro o hágalo atravesarlo.")
+            format!("Un tramo entra {by} en un muro. Aléjelo del muro o páselo a través.")
         }
         ClashWith::Members => format!(
             "Un tramo corta {by} de montantes o viguetas. Llévelo entre ellos, en su mismo sentido."

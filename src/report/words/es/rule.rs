@@ -79,7 +79,7 @@ pub(super) fn asks(units: UnitSystem, finding: &RuleFinding) -> String {
             "El ducto de transición queda a la vista: no atraviesa ningún muro, piso ni techo."
         }
         RuleTopic::TransitionListing => {
-            "El ducto de transición está listado para secadoras (UL 2158A); así lo dice su impresión."
+            "El ducto de transición está listado para secadoras (UL 2158A); lo lleva impreso."
         }
         RuleTopic::Supports => return supports(units, finding),
         RuleTopic::Joints => {
@@ -140,7 +140,7 @@ pub(super) fn asks(units: UnitSystem, finding: &RuleFinding) -> String {
         }
         RuleTopic::ForbiddenOutlets => {
             "El recorrido no termina en un ático, un espacio bajo el piso, un respiradero de alero o de \
-             cumbrera, una chimenea, un tiro de gas ni otro ducto."
+             cumbrera, una chimenea, un conducto de gases de combustión ni otro ducto."
         }
         RuleTopic::FireDampers => "No hay compuerta cortafuego en el ducto.",
         RuleTopic::PowerVentilators => {

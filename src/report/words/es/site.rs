@@ -144,7 +144,7 @@ fn done(units: UnitSystem, kind: CauseKind, at: Option<Placed<'_>>) -> String {
 fn test(units: UnitSystem, test: &Test, at: Option<Placed<'_>>) -> String {
     match test {
         Test::ReadAtOutlet => {
-            "Lea la presión estática en la salida de la secadora, con el recorrido unido".to_owned()
+            "Lea la presión estática en la salida de la secadora, con todo el recorrido conectado".to_owned()
         }
         Test::CleanScreen => {
             "Limpie el filtro de pelusa y lea otra vez en la salida de la secadora".to_owned()
@@ -160,7 +160,7 @@ fn test(units: UnitSystem, test: &Test, at: Option<Placed<'_>>) -> String {
             "Lea la velocidad en la salida de la secadora, en la línea central".to_owned()
         }
         Test::ReadAtJoint(_) => format!(
-            "Lea la presión estática en la junta antes de {}, con el recorrido unido",
+            "Lea la presión estática en la junta antes de {}, con todo el recorrido conectado",
             placed(units, at)
         ),
         Test::OpenJoint(_) => format!(
@@ -178,16 +178,16 @@ const fn caution(caution: TestCaution) -> &'static str {
     match caution {
         TestCaution::JointOpen => {
             "La secadora funciona con una junta abierta. Gas cerrado en la llave. Solo el ciclo sin calor. \
-             Una ventana abierta. Saldrá pelusa. Nadie se retira mientras funciona. Una y selle la junta \
-             antes de usar calor."
+             Una ventana abierta. Saldrá pelusa. Nadie se retira mientras funciona. Vuelva a unir y \
+             sellar la junta antes de usar calor."
         }
         TestCaution::Tap => {
             "Un orificio pequeño en el ducto: ciclo sin calor, bordes lisos; ciérrelo después con cinta de \
              aluminio, nunca con un tornillo que entre en el ducto."
         }
         TestCaution::PowerOff => {
-            "Desconecte la electricidad y cierre el gas antes de abrir el recorrido. Únalo y séllelo antes \
-             de poner en marcha la secadora."
+            "Desconecte la electricidad y cierre el gas antes de abrir el recorrido. Vuelva a unirlo y \
+             sellarlo antes de poner en marcha la secadora."
         }
         TestCaution::Height => {
             "Trabajo en altura: una escalera sobre suelo firme y alguien que la sostenga, o deje el techo \

@@ -31,7 +31,7 @@ fn formula(units: UnitSystem, measured: &Measured, clean: &CleanReading) -> Stri
     let pressure = |pascals: f64| units.pressure(Pressure::from_pascals(pascals));
     match measured {
         Measured::StaticPressure { .. } => format!(
-            "p = pérdidas adelante + compuerta + tiro - cuarto - q = {} - {} = {}",
+            "p = pérdidas corriente abajo + compuerta + tiro - cuarto - q = {} - {} = {}",
             pressure(clean.likely + clean.velocity_pressure),
             pressure(clean.velocity_pressure),
             pressure(clean.likely)

@@ -34,7 +34,7 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::FlapHeld => "Compuerta sostenida abierta",
         SiteLabel::DoorOpen => "Puerta o ventana abierta",
         SiteLabel::OpenJoint => "Junta que estaba abierta",
-        SiteLabel::NoJointOpen => "Ninguna, recorrido unido",
+        SiteLabel::NoJointOpen => "Ninguna, recorrido conectado",
         SiteLabel::Add => "Agregar lectura",
         SiteLabel::EntriesHeading => "Esta visita, en orden",
         SiteLabel::ColumnRead => "Leído",
@@ -61,7 +61,7 @@ pub(super) const fn site_label(key: SiteLabel) -> &'static str {
         SiteLabel::FoundBlocked => "Algo estorba",
         SiteLabel::FitBlower => "Tomar el soplador de estas lecturas",
         SiteLabel::FitBlowerHint => {
-            "Para ajustar el soplador de esta secadora, lea la presión estática y la velocidad en la salida, una vez con el recorrido unido y otra con la salida abierta."
+            "Para ajustar el soplador de esta secadora, lea la presión estática y la velocidad en la salida, una vez con todo el recorrido conectado y otra con la salida abierta."
         }
         SiteLabel::NewVisit => "Iniciar una visita nueva",
         SiteLabel::Date => "Fecha",

@@ -143,7 +143,7 @@ fn of_the_rest(subject: Subject) -> Option<[&'static str; 3]> {
             "Perfil de ley de potencia del flujo turbulento en un tubo (Bird, Stewart & Lightfoot, Transport \
              Phenomena); tomas cerca de curvas, supuesto nuestro",
             "2002; 2026",
-            "velocidad media entre la máxima 2 n²/((n + 1)(2 n + 1)) con n alrededor de 7; más amplio donde el \
+            "cociente de la velocidad media a la máxima 2 n²/((n + 1)(2 n + 1)) con n alrededor de 7; más amplio donde el \
              perfil no está desarrollado",
         ],
         Subject::NewRoutes => [
