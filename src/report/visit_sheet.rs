@@ -1,7 +1,7 @@
 //! A visit as a sheet for paper: what was made ready, read, seen and mended, what it means, before and
 //! after, pictures and cautions. Text of an HTML element's inside; whatever was typed is inert in it.
 
-use super::words::{Caution, Label, Message, SiteLabel, SiteMessage, say};
+use super::words::{Caution, Label, LanguageLabel, Message, SiteLabel, SiteMessage, say};
 use super::{Figures, SiteSpeaker};
 use crate::diagnosis::{CleanReading, Diagnosis, Suggestion, against_limit, before_and_after};
 use crate::plan::{Energy, Entry, Measured, Plan, Preparation, Reading, Visit};
@@ -359,5 +359,8 @@ impl Page<'_> {
         self.list(cautions);
         let foot = self.speaker.label(SiteLabel::PrintFoot);
         self.put("p", &foot);
+        if self.sheet.language.awaits_review() {
+            self.put("p", &say(Message::Language(LanguageLabel::AwaitsReview)));
+        }
     }
 }

@@ -40,4 +40,5 @@ pub use practice::{Advice, Practice};
 pub use rule_finding::{Deciding, Limit, Measure, RuleFinding};
 pub use rule_set::{Clause, ElbowMethod, LabelWhen, RULE_SETS, RuleSet, rule_set, rule_sources};
 pub use run_length::RunLength;
+pub use termination_findings::DOOR_SOURCE;
 pub use verdict::{Deduction, DeductionNote, Doubt, Verdict};

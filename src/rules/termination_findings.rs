@@ -10,7 +10,7 @@ use crate::units::Length;
 
 source! {
     /// Of the height of a door.
-    pub(super) static DOOR_SOURCE {
+    pub static DOOR_SOURCE {
         title: "Common practice, no source",
         edition: "not dated",
         locator: "a door of 80 in on the floor",

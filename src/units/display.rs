@@ -1,8 +1,11 @@
 //! How a figure is shown, in US customary units or in SI.
 //!
-//! Rounding happens here and nowhere earlier.
+//! Rounding happens here and nowhere earlier. The decimal sign is the point in every language that
+//! there are words for: Unicode CLDR gives the point to the Spanish of Mexico (`es_MX`) and of the
+//! United States (`es_US`) as to English; only Spain's (`es_ES`) takes the comma. No figure is
+//! grouped.
 
-use super::{Airflow, Length, Pressure, Temperature, Velocity};
+use super::{Airflow, Length, MassFlow, Pressure, Temperature, Velocity};
 use serde::{Deserialize, Serialize};
 
 /// Pascals in one inch of water column at 60 °F, the conventional value of US fan practice
@@ -44,6 +47,10 @@ impl core::fmt::Display for Shown {
 /// m² K/W in one h ft² °F/Btu, by the international table's Btu. Source: NIST SP 811, appendix B.8.
 const R_VALUE: f64 = 0.176_110_2;
 
+/// A US fluid ounce of water is 29.57 g. Source: NIST SP 811, appendix B.8 (2.957 353 E-05 m³), at
+/// 1000 kg/m³.
+const KILOGRAMS_PER_FLUID_OUNCE: f64 = 0.029_574;
+
 fn shown(value: f64, decimals: usize, unit: &'static str) -> Shown {
     let figure = format!("{value:.decimals$}");
     // A rounded nought has no sign.
@@ -84,6 +91,26 @@ impl UnitSystem {
                 "in. w.c.",
             ),
             Self::Si => shown(pressure.pascals(), 1, "Pa"),
+        }
+    }
+
+    /// A part's size: inches alone to the hundredth, without feet, or whole millimetres.
+    pub fn part_size(self, size: Length) -> Shown {
+        match self {
+            Self::UsCustomary => Shown {
+                figure: ((size.inches() * 100.0).round() / 100.0).to_string(),
+                unit: "in",
+            },
+            Self::Si => shown(size.metres() * 1000.0, 0, "mm"),
+        }
+    }
+
+    /// The water of an hour: fluid ounces to the tenth, or whole grams.
+    pub fn water_of_an_hour(self, flow: MassFlow) -> Shown {
+        let kilograms = flow.kilograms_per_second() * 3600.0;
+        match self {
+            Self::UsCustomary => shown(kilograms / KILOGRAMS_PER_FLUID_OUNCE, 1, "fl oz"),
+            Self::Si => shown(kilograms * 1000.0, 0, "g"),
         }
     }
 

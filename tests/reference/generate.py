@@ -23,11 +23,13 @@ import friction
 import heat
 import leaks
 import low_discrepancy
+import number_signs
 import operating_points
 import runs
 import turn_costs
 
-SETS = (friction, air, bends, low_discrepancy, runs, operating_points, leaks, turn_costs)
+SETS = (friction, air, bends, low_discrepancy, runs, operating_points, leaks, turn_costs,
+        number_signs)
 COMMITTED = Path(__file__).resolve().parent / "data"
 
 # On one kind of processor the files come out identical to the byte. Without fused

@@ -76,6 +76,14 @@ mod reroutes;
 mod route_enumerator;
 mod turn_costs;
 
+mod language_files;
+mod language_plans;
+mod language_values;
+mod message_samples;
+mod reroute_samples;
+mod site_samples;
+mod trouble_samples;
+
 mod rooms;
 mod rust_text;
 

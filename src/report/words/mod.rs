@@ -1,17 +1,31 @@
 //! All text that people read. The other rooms give message keys with typed arguments; here each
-//! language has one file with one exhaustive match, so a missing message does not compile.
+//! language has a folder of exhaustive matches, so a missing message does not compile. What a
+//! sentence needs besides words (figures in their units, lists, formulas) stands beside the folders
+//! and is the same for all.
 
+mod chance;
 mod code_label;
 mod en;
+mod es;
+mod first_letter;
+mod formula;
 mod heat_label;
+mod input_figure;
 mod label;
+mod language;
+mod language_label;
+mod listing;
 mod reroute;
+mod rule_figure;
 mod shelf_label;
 mod site_label;
+mod typed_value;
 
 pub use code_label::CodeLabel;
 pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};
+pub use language::{Language, Translation, say};
+pub use language_label::LanguageLabel;
 pub use reroute::RerouteText;
 pub use shelf_label::ShelfLabel;
 pub use site_label::{CleanGrounds, Placed, SiteLabel, SiteMessage};
@@ -22,15 +36,7 @@ use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdic
 use crate::scene::Text;
 use crate::source::{Coefficient, Reach, Source, Standing};
 use crate::system::{ElementKind, Finding, InsulationUpgrade, Subject};
-use crate::units::{Length, LengthTextError, MassFlow, UnitSystem};
-
-/// The languages that there are words for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum Language {
-    /// American English.
-    #[default]
-    English,
-}
+use crate::units::{Length, LengthTextError, MassFlow};
 
 /// A total whose formula can be shown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -74,6 +80,8 @@ pub enum Message<'a> {
     Label(Label),
     /// A fixed text of the code check.
     CodeLabel(CodeLabel),
+    /// A fixed text about the language of a sheet.
+    Language(LanguageLabel),
     /// Something about readings on site.
     Site(SiteMessage<'a>),
     /// A step that can be undone.
@@ -270,11 +278,4 @@ pub enum Message<'a> {
     Thing(&'a Thing<'a>),
     /// A file that could not be read.
     File(&'a FileError),
-}
-
-/// `message` in `language`, with figures in `units`.
-pub fn say(language: Language, units: UnitSystem, message: Message<'_>) -> String {
-    match language {
-        Language::English => en::text(units, message),
-    }
 }

@@ -2,8 +2,10 @@
 
 use super::{element, element_size};
 use crate::plan::RuleSetId;
+use crate::report::words::first_letter::lower_first;
+use crate::report::words::listing::those_so;
+use crate::report::words::rule_figure::{Side, length_margin, parted};
 use crate::rules::{DeductionNote, Doubt, Practice, Verdict};
-use crate::source::Source;
 use crate::system::ElementKind;
 use crate::units::{Length, UnitSystem};
 use std::fmt::Write;
@@ -74,21 +76,21 @@ pub(super) fn code_length(units: UnitSystem, length: Length, limit: Option<Lengt
     let Some(limit) = limit else {
         return format!("{}, no limit typed", units.length(length));
     };
-    let margin = limit - length;
     format!(
         "{} of {}, {}",
         units.length(length),
         units.length(limit),
-        spare(
-            &units.length(margin.abs()).to_string(),
-            margin < Length::ZERO
-        )
+        spare(length_margin(units, length, limit))
     )
 }
 
-/// A margin as words: on which side of the limit, and by how much.
-pub(super) fn spare(margin: &str, is_outside: bool) -> String {
-    let side = if is_outside { "over" } else { "to spare" };
+/// A margin as words: how much, and on which side of the limit.
+pub(super) fn spare((margin, side): (String, Side)) -> String {
+    let side = match side {
+        Side::ToSpare => "to spare",
+        Side::Over => "over",
+        Side::Short => "short",
+    };
     format!("{margin} {side}")
 }
 
@@ -125,10 +127,11 @@ pub(super) fn disagreement(
         length(code)
     );
     if let Some((kind, air, code)) = most {
-        let (factor, more, less) = if air < code {
-            (code / air, "the code", "air")
+        let (factor, air_is_more) = parted(air, code);
+        let (more, less) = if air_is_more {
+            ("air", "the code")
         } else {
-            (air / code, "air", "the code")
+            ("the code", "air")
         };
         let _ = write!(
             text,
@@ -152,12 +155,7 @@ pub(super) fn disagreement(
 
 /// An element in the middle of a sentence.
 pub(super) fn named(units: UnitSystem, kind: ElementKind) -> String {
-    let name = element(kind);
-    let mut letters = name.chars();
-    let first = letters
-        .next()
-        .map(|letter| letter.to_lowercase().to_string());
-    let name = format!("{}{}", first.unwrap_or_default(), letters.as_str());
+    let name = lower_first(element(kind));
     let size = element_size(units, kind);
     if size.is_empty() {
         format!("the {name}")
@@ -166,20 +164,8 @@ pub(super) fn named(units: UnitSystem, kind: ElementKind) -> String {
     }
 }
 
-pub(super) fn source(source: &Source) -> String {
-    let standing = super::standing(source.standing);
-    format!(
-        "{}, {}; {} ({standing}).",
-        source.title, source.edition, source.locator
-    )
-}
-
 /// How many findings have each verdict, those with none of it left out.
 pub(super) fn findings_count(meet: usize, not: usize, open: usize) -> String {
     let counts = [(meet, "met"), (not, "not met"), (open, "cannot be told")];
-    let told = counts.iter().filter(|(count, _)| *count > 0);
-    let told: Vec<String> = told
-        .map(|(count, word)| format!("{count} {word}"))
-        .collect();
-    told.join(", ")
+    those_so(counts.map(|(count, word)| (count > 0, format!("{count} {word}"))))
 }

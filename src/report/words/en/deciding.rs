@@ -2,9 +2,11 @@
 
 use super::code::{doubt, named};
 use crate::plan::Input;
+use crate::report::words::first_letter::upper_first;
+use crate::report::words::input_figure;
 use crate::rules::{Deciding, Doubt};
 use crate::system::ElementKind;
-use crate::units::{Length, Pressure, UnitSystem};
+use crate::units::{Length, UnitSystem};
 
 pub(super) fn deciding(
     units: UnitSystem,
@@ -50,7 +52,7 @@ pub(super) fn deciding(
                 }
                 _ => "Move a corner so that they fit.",
             };
-            format!("{} decides. {} {mend}", upper(&part()), doubt(*about))
+            format!("{} decides. {} {mend}", upper_first(&part()), doubt(*about))
         }
         Deciding::MakerLength => {
             "Type the longest duct that the dryer's instructions allow.".to_owned()
@@ -63,18 +65,18 @@ pub(super) fn deciding(
         Deciding::RectangularDuct { .. } => format!(
             "{} decides: the text gives the size as a diameter, which it does not have. Ask whoever \
              enforces the code, or use round 4 in (100 mm) duct.",
-            upper(&part())
+            upper_first(&part())
         ),
         Deciding::Input { input, turns_at } => match turns_at {
             Some(value) => format!(
                 "{} decides: it is uncertain, and the verdict turns where it is {}.",
-                upper(input_name(*input)),
-                input_value(units, *input, *value)
+                upper_first(input_name(*input)),
+                input_figure::value(units, *input, *value)
             ),
             None => format!(
                 "{} weighs most of what is uncertain, and together with the rest it decides. A \
                  reading at the dryer's outlet would settle it.",
-                upper(input_name(*input))
+                upper_first(input_name(*input))
             ),
         },
         Deciding::Airflow => {
@@ -101,18 +103,10 @@ fn elbow_deduction(
     };
     format!(
         "{} {} The limit is kept as long as each takes off at most {}. {mend}",
-        upper(&format!("{which} decides.")),
+        upper_first(&format!("{which} decides.")),
         doubt(about),
         units.length(at_most)
     )
-}
-
-fn upper(text: &str) -> String {
-    let mut letters = text.chars();
-    let first = letters
-        .next()
-        .map(|letter| letter.to_uppercase().to_string());
-    format!("{}{}", first.unwrap_or_default(), letters.as_str())
 }
 
 fn input_name(input: Input) -> &'static str {
@@ -138,20 +132,5 @@ fn input_name(input: Input) -> &'static str {
         Input::BlowerExponent => "the shape of the blower's curve",
         Input::LeakDischarge => "the discharge coefficient of the leaking joint",
         Input::WallBox => "the loss coefficient of the recessed wall box",
-    }
-}
-
-fn input_value(units: UnitSystem, input: Input, value: f64) -> String {
-    match input {
-        Input::RigidRoughness | Input::SemiRigidRoughness | Input::FoilRoughness => {
-            format!("{:.3} mm", value * 1000.0)
-        }
-        Input::FlapWeight | Input::BlowerShutOffPressure => {
-            units.pressure(Pressure::from_pascals(value)).to_string()
-        }
-        Input::BlowerFreeAirflow => units
-            .airflow(crate::units::Airflow::from_cubic_metres_per_second(value))
-            .to_string(),
-        _ => format!("{value:.2}"),
     }
 }

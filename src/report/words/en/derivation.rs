@@ -1,44 +1,14 @@
 //! Figures as formulas with the numbers put in.
 
+use super::code::spare;
 use super::label;
-use crate::report::words::{Label, TotalFormula};
-use crate::report::{ElementFigures, Figures, Totals};
+use crate::report::Figures;
+use crate::report::words::rule_figure::length_margin;
+use crate::report::words::{Label, TotalFormula, formula};
 use crate::source::Standing;
-use crate::system::{ElementKind, Subject};
-use crate::units::{Length, Pressure, UnitSystem};
+use crate::system::Subject;
+use crate::units::{Length, UnitSystem};
 use std::fmt::Write;
-
-/// How an element's loss comes about; nothing where no air moves.
-pub(super) fn loss(units: UnitSystem, element: &ElementFigures) -> String {
-    let Some(air) = &element.air else {
-        return String::new();
-    };
-    let loss = units.pressure(air.loss);
-    let q = units.pressure(air.velocity_pressure);
-    match element.element {
-        ElementKind::Straight { length, .. } => format!(
-            "Δp = f · L/D · q = {:.4} · {} / {} · {q} = {loss}",
-            air.friction_factor,
-            units.length(length),
-            units.length(air.diameter),
-        ),
-        ElementKind::MakeUpAir { .. } => {
-            format!(
-                "Δp = ρ/2 · (Q / (Cd · A))² = {loss}, Cd {:.2}",
-                air.coefficient.likely
-            )
-        }
-        ElementKind::Leak { .. } => format!(
-            "Q = Cd · A · √(2 Δp/ρ) = {}, Cd {:.2}",
-            units.airflow(air.escaped),
-            air.coefficient.likely
-        ),
-        _ => {
-            let k = air.loss / air.velocity_pressure;
-            format!("Δp = K · q = {k:.3} · {q} = {loss}")
-        }
-    }
-}
 
 /// A total by its name.
 pub(super) const fn name(which: TotalFormula) -> &'static str {
@@ -64,23 +34,13 @@ pub(super) fn total(units: UnitSystem, figures: &Figures, which: TotalFormula) -
     };
     let q = units.pressure(totals.velocity_pressure);
     match which {
-        TotalFormula::Velocity => format!(
-            "V = Q / (π D²/4) = {} / (π · ({})²/4) = {}",
-            units.airflow(totals.airflow),
-            units.length(totals.diameter),
-            units.velocity(totals.velocity)
-        ),
-        TotalFormula::VelocityPressure => format!(
-            "q = ρ V²/2 = {:.3} kg/m³ · ({:.2} m/s)²/2 = {:.1} Pa = {q}",
-            totals.density.kilograms_per_cubic_metre(),
-            totals.velocity.metres_per_second(),
-            totals.velocity_pressure.pascals()
-        ),
+        TotalFormula::Velocity => formula::velocity(units, totals),
+        TotalFormula::VelocityPressure => formula::velocity_pressure(units, totals),
         TotalFormula::BackPressure => format!(
             "p = losses + draught − house pressure − q = {} {} {} − {q} = {}",
             units.pressure(totals.loss),
-            signed(units, totals.stack),
-            signed(units, -totals.house_pressure),
+            formula::signed(units, totals.stack),
+            formula::signed(units, -totals.house_pressure),
             units.pressure(totals.back_pressure)
         ),
         TotalFormula::Airflow => totals.blower.map_or_else(
@@ -96,16 +56,7 @@ pub(super) fn total(units: UnitSystem, figures: &Figures, which: TotalFormula) -
                 )
             },
         ),
-        TotalFormula::Loss => {
-            let losses = figures.elements.iter().filter_map(|it| it.air.as_ref());
-            let losses = losses.filter(|air| air.loss > Pressure::ZERO);
-            let terms: Vec<String> = losses.map(|air| units.pressure(air.loss).figure).collect();
-            format!(
-                "Σ Δp = {} = {}",
-                terms.join(" + "),
-                units.pressure(totals.loss)
-            )
-        }
+        TotalFormula::Loss => formula::losses(units, figures, totals),
         TotalFormula::Draught => format!(
             "−g · Δz · (ρ outdoors − ρ duct) = −9.807 m/s² · {:.2} m · ({:.3} − {:.3}) kg/m³ = {:.1} Pa \
              = {}",
@@ -115,13 +66,7 @@ pub(super) fn total(units: UnitSystem, figures: &Figures, which: TotalFormula) -
             totals.stack.pascals(),
             units.pressure(totals.stack)
         ),
-        TotalFormula::EquivalentLength => format!(
-            "Lₑ = D · Σ Δp / (f · q) = {} · {} / ({:.4} · {q}) = {}",
-            units.length(totals.diameter),
-            units.pressure(totals.loss),
-            totals.friction_factor,
-            units.equivalent_length(totals.equivalent_length)
-        ),
+        TotalFormula::EquivalentLength => formula::whole_equivalent_length(units, totals),
         TotalFormula::CodeLength => code_length(units, figures),
     }
 }
@@ -129,20 +74,10 @@ pub(super) fn total(units: UnitSystem, figures: &Figures, which: TotalFormula) -
 /// Measured length, each elbow's deduction, and what is left to the limit.
 fn code_length(units: UnitSystem, figures: &Figures) -> String {
     let code = &figures.code;
-    let deductions = figures.elements.iter().filter_map(|it| it.code_deduction);
-    let mut text = units.length(code.measured).to_string();
-    for deduction in deductions {
-        // Writing into a string cannot fail.
-        let _ = write!(text, " + {}", units.length(deduction));
-    }
-    let _ = write!(text, " = {}", units.length(code.with_deductions));
+    let mut text = formula::code_length(units, figures);
     if let Some(limit) = code.limit {
-        let spare = super::code::spare(
-            &units
-                .length((limit - code.with_deductions).abs())
-                .to_string(),
-            limit < code.with_deductions,
-        );
+        let spare = spare(length_margin(units, code.with_deductions, limit));
+        // Writing into a string cannot fail.
         let _ = write!(text, "; limit {}, {spare}", units.length(limit));
     }
     let path = if code.path_through_fittings_counts {
@@ -155,25 +90,6 @@ fn code_length(units: UnitSystem, figures: &Figures) -> String {
         ". First {path} past the transition duct, then each elbow's deduction."
     );
     text
-}
-
-/// How an element's physical equivalent length comes about; nothing where no air moves.
-pub(super) fn equivalent_length(
-    units: UnitSystem,
-    element: &ElementFigures,
-    totals: &Totals,
-) -> String {
-    let Some(air) = &element.air else {
-        return String::new();
-    };
-    format!(
-        "Lₑ = D · Δp / (f · q) = {} · {} / ({:.4} · {}) = {}",
-        units.length(totals.diameter),
-        units.pressure(air.loss),
-        totals.friction_factor,
-        units.pressure(totals.velocity_pressure),
-        units.equivalent_length(air.equivalent_length)
-    )
 }
 
 /// How a band comes about.
@@ -217,11 +133,6 @@ pub(super) fn unpublished(grounds: &[(Subject, Standing)]) -> String {
             told.join(", ")
         )
     }
-}
-
-fn signed(units: UnitSystem, pressure: Pressure) -> String {
-    let sign = if pressure.pascals() < 0.0 { '−' } else { '+' };
-    format!("{sign} {}", units.pressure(pressure.abs()))
 }
 
 pub(super) const fn subject(subject: Subject) -> &'static str {

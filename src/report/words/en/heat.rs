@@ -61,12 +61,7 @@ fn dip(units: UnitSystem, low: &LowPoint) -> String {
 
 /// A flow of water for each hour of this phase.
 pub(super) fn water(units: UnitSystem, flow: MassFlow) -> String {
-    let kilograms = flow.kilograms_per_second() * 3600.0;
-    match units {
-        // A US fluid ounce of water is 29.57 g.
-        UnitSystem::UsCustomary => format!("{:.1} fl oz of water an hour", kilograms / 0.029_574),
-        UnitSystem::Si => format!("{:.0} g of water an hour", kilograms * 1000.0),
-    }
+    format!("{} of water an hour", units.water_of_an_hour(flow))
 }
 
 pub(super) fn upgrade(units: UnitSystem, upgrade: &InsulationUpgrade) -> String {

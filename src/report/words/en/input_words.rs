@@ -1,8 +1,9 @@
 //! The uncertain inputs: their names and ranges.
 
 use crate::plan::Input;
+use crate::report::words::input_figure::{self, RangeOf};
 use crate::source::Coefficient;
-use crate::units::{Airflow, Pressure, UnitSystem};
+use crate::units::UnitSystem;
 
 pub(super) const fn input(input: Input) -> &'static str {
     match input {
@@ -32,39 +33,13 @@ pub(super) const fn input(input: Input) -> &'static str {
 
 /// Low to high and likely, in the unit that people know the input by.
 pub(super) fn range(units: UnitSystem, input: Input, coefficient: &Coefficient) -> String {
-    let Coefficient {
-        low, likely, high, ..
-    } = *coefficient;
-    let span = |show: &dyn Fn(f64) -> String| {
-        let [low, likely, high] = [low, likely, high].map(show);
-        format!("{low} to {high}, likely {likely}")
-    };
-    match input {
-        Input::SmoothElbow | Input::CloseElbows | Input::Estimates => {
-            "worked out for each element".to_owned()
-        }
-        Input::RigidRoughness | Input::SemiRigidRoughness | Input::FoilRoughness => {
-            format!("{} mm", span(&|metres| format!("{:.2}", metres * 1e3)))
-        }
-        Input::FlapWeight | Input::BlowerShutOffPressure => {
-            span(&|pascals| units.pressure(Pressure::from_pascals(pascals)).to_string())
-        }
-        Input::BlowerFreeAirflow => span(&|airflow| {
-            units
-                .airflow(Airflow::from_cubic_metres_per_second(airflow))
-                .to_string()
-        }),
-        Input::WallHood
-        | Input::LouvredHood
-        | Input::RoofCap
-        | Input::WallBox
-        | Input::SegmentedElbow => {
-            format!("K {}", span(&|k| format!("{k:.2}")))
-        }
-        Input::BlowerExponent => format!("exponent {}", span(&|exponent| format!("{exponent:.2}"))),
-        Input::MakeUpDischarge | Input::LeakDischarge => span(&|value| format!("{value:.2}")),
-        Input::FlexibleCompression | Input::SharpMitre | Input::BentFlexible | Input::Blockage => {
-            format!("factor {}", span(&|factor| format!("{factor:.2}")))
-        }
+    let span = |[low, likely, high]: [String; 3]| format!("{low} to {high}, likely {likely}");
+    match input_figure::range(units, input, coefficient) {
+        RangeOf::EachElement => "worked out for each element".to_owned(),
+        RangeOf::Millimetres(figures) => format!("{} mm", span(figures)),
+        RangeOf::Plain(figures) => span(figures),
+        RangeOf::LossCoefficient(figures) => format!("K {}", span(figures)),
+        RangeOf::Exponent(figures) => format!("exponent {}", span(figures)),
+        RangeOf::Factor(figures) => format!("factor {}", span(figures)),
     }
 }

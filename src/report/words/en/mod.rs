@@ -5,11 +5,13 @@ mod code;
 mod code_label;
 mod deciding;
 mod derivation;
+mod element;
 mod fixed;
 mod heat;
 mod heat_grounds;
 mod heat_label;
 mod input_words;
+mod language_label;
 mod reroute;
 mod room;
 mod rule;
@@ -17,22 +19,26 @@ mod shelf_label;
 mod site;
 mod site_grounds;
 mod site_label;
+mod source_words;
 mod trouble;
 
-use super::{Label, Message};
-use crate::plan::{BendMethod, Duct, ElbowKind, Flow, TerminationKind};
+use super::{Label, Message, formula};
+use crate::plan::{BendMethod, Flow};
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Airflow, Length, UnitSystem};
 use action_name::action_name;
+use element::{element, element_size};
 use fixed::{caution, label};
 use trouble::{file, length_text, refusal};
 
+#[allow(clippy::too_many_lines, reason = "one arm a message")]
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
+        Message::Language(key) => language_label::language_label(key).to_owned(),
         Message::Site(message) => site::site(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
@@ -70,12 +76,12 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Times(factor) => code::times(factor),
         Message::SeenOnSite { seen, of } => format!("{seen} of {of} seen"),
         Message::FindingsCount { meet, not, open } => code::findings_count(meet, not, open),
-        Message::Source(source) => code::source(source),
-        Message::LossFormula(element) => derivation::loss(units, element),
+        Message::Source(source) => source_words::source(source),
+        Message::LossFormula(element) => formula::loss(units, element),
         Message::TotalFormula(figures, which) => derivation::total(units, figures, which),
         Message::TotalName(which) => derivation::name(which).to_owned(),
         Message::EquivalentLengthFormula(element, totals) => {
-            derivation::equivalent_length(units, element, totals)
+            formula::equivalent_length(units, element, totals)
         }
         Message::BandFormula { samples } => derivation::band(samples),
         Message::InputShare { input, share } => format!(
@@ -129,95 +135,6 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::ThingsSelected(count) => format!("{count} things are selected"),
         Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),
-    }
-}
-
-fn element(kind: ElementKind) -> &'static str {
-    match kind {
-        ElementKind::Straight { duct, .. } => match duct {
-            Duct::Rigid => "Straight, rigid duct",
-            Duct::SemiRigid { .. } => "Semi-rigid duct",
-            Duct::Foil { .. } => "Foil duct",
-            Duct::FlatRectangular { .. } => "Flat rectangular duct",
-        },
-        ElementKind::Elbow { elbow, .. } => match elbow {
-            ElbowKind::Smooth => "Smooth elbow",
-            ElbowKind::Segmented => "Segmented elbow",
-            ElbowKind::SharpMitre => "Sharp mitre elbow",
-            ElbowKind::BentFlexible => "Bend in flexible duct",
-        },
-        ElementKind::AreaChange { area_ratio } if area_ratio > 1.0 => "Enlargement",
-        ElementKind::AreaChange { .. } => "Contraction",
-        ElementKind::Blockage { .. } => "Blockage",
-        ElementKind::Leak { .. } => "Leaking joint",
-        ElementKind::WallBox => "Recessed wall box",
-        ElementKind::ConcealedElbows { .. } => "Concealed elbows",
-        ElementKind::Termination { termination, .. } => match termination {
-            TerminationKind::WallHood => "Wall hood",
-            TerminationKind::LouvredHood => "Louvred hood",
-            TerminationKind::RoofCap => "Roof cap",
-            TerminationKind::OpenEnd => "Open end",
-        },
-        ElementKind::MakeUpAir { .. } => "Make-up air opening",
-    }
-}
-
-fn element_size(units: UnitSystem, kind: ElementKind) -> String {
-    match kind {
-        ElementKind::Straight { length, duct } => match duct {
-            Duct::SemiRigid {
-                short_of_full_stretch_percent: percent,
-            }
-            | Duct::Foil {
-                short_of_full_stretch_percent: percent,
-            } if percent > 0.0 => {
-                format!(
-                    "{}, {percent:.0} % short of full stretch",
-                    units.length(length)
-                )
-            }
-            Duct::FlatRectangular { width, depth } => {
-                let (width, depth) = (small(units, width), small(units, depth));
-                format!("{}, {depth} by {width}", units.length(length))
-            }
-            _ => units.length(length).to_string(),
-        },
-        ElementKind::Elbow {
-            angle,
-            elbow: ElbowKind::SharpMitre,
-            ..
-        } => {
-            format!("{:.0}°", angle.degrees())
-        }
-        ElementKind::Elbow { angle, radius, .. } => {
-            format!("{:.0}°, radius {}", angle.degrees(), small(units, radius))
-        }
-        ElementKind::AreaChange { area_ratio } => format!("area times {area_ratio:.2}"),
-        ElementKind::Blockage { free_area } => format!("{:.0} % free", free_area * 100.0),
-        ElementKind::Leak { free_area_m2 } => {
-            let (area, unit) = (units.small_area(free_area_m2), units.small_area_unit());
-            format!("gap of {area:.2} {unit}")
-        }
-        ElementKind::ConcealedElbows { least, most } => format!("{least} to {most} of 90°"),
-        ElementKind::Termination { free_area, .. } if free_area < 1.0 => {
-            format!("{:.0} % free", free_area * 100.0)
-        }
-        ElementKind::Termination { .. } | ElementKind::WallBox => String::new(),
-        ElementKind::MakeUpAir { free_area_m2 } => {
-            let (area, unit) = (units.small_area(free_area_m2), units.small_area_unit());
-            format!("{area:.0} {unit} free")
-        }
-    }
-}
-
-/// A part's size: inches alone or millimetres, without feet.
-fn small(units: UnitSystem, length: Length) -> String {
-    match units {
-        UnitSystem::UsCustomary => {
-            let inches = (length.inches() * 100.0).round() / 100.0;
-            format!("{inches} in")
-        }
-        UnitSystem::Si => format!("{:.0} mm", length.metres() * 1000.0),
     }
 }
 

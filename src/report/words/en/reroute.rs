@@ -2,7 +2,7 @@
 
 use super::room::zone;
 use crate::plan::OutletSide;
-use crate::report::words::RerouteText;
+use crate::report::words::{RerouteText, listing};
 use crate::units::UnitSystem;
 
 #[allow(
@@ -193,10 +193,6 @@ pub(super) fn reroute(units: UnitSystem, text: &RerouteText) -> String {
 
 /// "bend 2", "bends 1, 2 and 5".
 fn numbered(what: &str, numbers: &[usize]) -> String {
-    let texts: Vec<String> = numbers.iter().map(ToString::to_string).collect();
-    match texts.split_last() {
-        Some((last, [])) => format!("{what} {last}"),
-        Some((last, before)) => format!("{what}s {} and {last}", before.join(", ")),
-        None => String::new(),
-    }
+    let plural = if numbers.len() > 1 { "s" } else { "" };
+    format!("{what}{plural} {}", listing::numbers(numbers, "and"))
 }

@@ -1,10 +1,10 @@
 //! Each rule in words for somebody without a code book: its name, what it asks, what was measured.
 
 use super::code::spare;
-use super::small;
 use crate::plan::{OpeningKind, RuleTopic};
+use crate::report::words::rule_figure::{self, measure, plain_limit};
 use crate::rules::{Limit, Measure, RuleFinding};
-use crate::units::{Airflow, Length, Pressure, UnitSystem};
+use crate::units::UnitSystem;
 
 pub(super) fn topic(topic: RuleTopic) -> &'static str {
     match topic {
@@ -230,44 +230,10 @@ pub(super) fn measured(units: UnitSystem, finding: &RuleFinding) -> String {
     let asked = self::limit(units, limit);
     match finding.margin {
         Some(margin) if !matches!(limit, Limit::Nominally(_)) => {
-            let margin = signed(units, margin, matches!(limit, Limit::AtLeast(_)));
+            let margin = spare(rule_figure::margin(units, margin, limit));
             format!("Measured {found}; asked for is {asked}; {margin}.")
         }
         _ => format!("Measured {found}; asked for is {asked}."),
-    }
-}
-
-fn signed(units: UnitSystem, margin: Measure, is_floor: bool) -> String {
-    let (size, is_outside) = match margin {
-        Measure::Length(it) => (Measure::Length(it.abs()), it < Length::ZERO),
-        Measure::Size(it) => (Measure::Size(it.abs()), it < Length::ZERO),
-        Measure::Airflow(it) => (Measure::Airflow(it.abs()), it < Airflow::ZERO),
-        Measure::Pressure(it) => (Measure::Pressure(it.abs()), it < Pressure::ZERO),
-        Measure::Count(_) | Measure::Area(_) => (margin, false),
-    };
-    let size = measure(units, size);
-    if is_floor && is_outside {
-        format!("{size} short")
-    } else {
-        spare(&size, is_outside)
-    }
-}
-
-fn measure(units: UnitSystem, measure: Measure) -> String {
-    match measure {
-        Measure::Length(length) => units.length(length).to_string(),
-        Measure::Size(size) if size < Length::from_inches(0.5) => match units {
-            UnitSystem::UsCustomary => format!("{} in", (size.inches() * 1e4).round() / 1e4),
-            UnitSystem::Si => format!("{:.1} mm", size.metres() * 1000.0),
-        },
-        Measure::Size(size) => small(units, size),
-        Measure::Count(count) => count.to_string(),
-        Measure::Airflow(airflow) => units.airflow(airflow).to_string(),
-        Measure::Pressure(pressure) => units.pressure(pressure).to_string(),
-        Measure::Area(area) => {
-            let figure = (units.small_area(area) * 10.0).round() / 10.0;
-            format!("{figure} {}", units.small_area_unit())
-        }
     }
 }
 
@@ -277,12 +243,5 @@ fn limit(units: UnitSystem, limit: Limit) -> String {
         Limit::AtMost(it) => format!("at most {}", measure(units, it)),
         Limit::AtLeast(it) => format!("at least {}", measure(units, it)),
         Limit::Nominally(it) => format!("nominally {}", measure(units, it)),
-    }
-}
-
-fn plain_limit(units: UnitSystem, finding: &RuleFinding) -> String {
-    match finding.limit {
-        Some(Limit::AtMost(it) | Limit::AtLeast(it) | Limit::Nominally(it)) => measure(units, it),
-        None => String::new(),
     }
 }

@@ -3,6 +3,8 @@
 use super::{element, element_size, site_grounds};
 use crate::diagnosis::{CauseKind, Caveat, Objection, Test, TestCaution};
 use crate::plan::{Conditions, Found, Pattern, Preparation, Spot, Taken};
+use crate::report::words::chance::{Bound, Chance, percent};
+use crate::report::words::listing::those_so;
 use crate::report::words::{Placed, SiteMessage};
 use crate::units::{Temperature, UnitSystem, Velocity};
 
@@ -253,22 +255,21 @@ fn objection(units: UnitSystem, objection: Objection) -> String {
 }
 
 pub(super) fn odds(odds: f64) -> String {
-    let word = match odds {
-        odds if odds >= 0.9 => "almost sure",
-        odds if odds >= 0.6 => "likely",
-        odds if odds >= 0.3 => "possible",
-        odds if odds >= 0.1 => "less likely",
-        odds if odds >= 0.02 => "unlikely",
-        _ => "very unlikely",
+    let word = match Chance::of(odds) {
+        Chance::AlmostSure => "almost sure",
+        Chance::Likely => "likely",
+        Chance::Possible => "possible",
+        Chance::LessLikely => "less likely",
+        Chance::Unlikely => "unlikely",
+        Chance::VeryUnlikely => "very unlikely",
     };
-    let figure = if odds < 0.01 {
-        "under 1 %".to_owned()
-    } else if odds > 0.99 {
-        "over 99 %".to_owned()
-    } else {
-        format!("{:.0} %", odds * 100.0)
+    let (bound, figure) = percent(odds);
+    let bound = match bound {
+        Bound::Under => "under ",
+        Bound::About => "",
+        Bound::Over => "over ",
     };
-    format!("{figure}, {word}")
+    format!("{bound}{figure}, {word}")
 }
 
 fn spot(units: UnitSystem, spot: &Spot, at: Option<Placed<'_>>) -> String {
@@ -280,15 +281,12 @@ fn spot(units: UnitSystem, spot: &Spot, at: Option<Placed<'_>>) -> String {
 }
 
 fn conditions(conditions: &Conditions) -> String {
-    let said = [
+    those_so([
         (conditions.heat, "heat on"),
         (!conditions.lint_screen_clean, "lint screen not cleaned"),
         (!conditions.drum_empty, "drum not empty"),
         (conditions.flap_held, "flap held open"),
         (conditions.door_open, "door open"),
         (conditions.open_joint.is_some(), "joint open"),
-    ];
-    let said = said.into_iter().filter(|(is_so, _)| *is_so);
-    let said: Vec<&str> = said.map(|(_, text)| text).collect();
-    said.join(", ")
+    ])
 }

@@ -2,7 +2,8 @@
 
 use crate::plan::{Field, FileError, ValueError};
 use crate::report::words::Refusal;
-use crate::units::{Length, LengthTextError, Temperature, UnitSystem};
+use crate::report::words::typed_value::{TypedQuantity, out_of_range};
+use crate::units::{LengthTextError, UnitSystem};
 
 pub(super) fn refusal(units: UnitSystem, refusal: &Refusal) -> String {
     match refusal {
@@ -35,63 +36,28 @@ pub(super) fn refusal(units: UnitSystem, refusal: &Refusal) -> String {
 
 /// A value that was typed or drawn: in the units in which it was, and not by its place in the file.
 fn typed_value(units: UnitSystem, error: &ValueError) -> String {
-    let ValueError::OutOfRange {
-        path,
-        value: found,
-        field,
-    } = error
-    else {
+    let Some(wrong) = out_of_range(units, error) else {
         return value(error);
     };
-    let name = path.rsplit('.').next().unwrap_or_default();
-    let shown = |value: f64| match name.rsplit('_').next() {
-        Some("m") => units.length(Length::from_metres(value)).to_string(),
-        Some("degc") => units
-            .temperature(Temperature::from_celsius(value))
-            .to_string(),
-        Some("deg") => format!("{value}°"),
-        _ => value.to_string(),
+    let what = match wrong.quantity {
+        TypedQuantity::Place => "A place on the sheet",
+        TypedQuantity::Width => "The width",
+        TypedQuantity::Depth => "The depth",
+        TypedQuantity::Thickness => "The thickness",
+        TypedQuantity::Offset => "The distance from the wall's start",
+        TypedQuantity::Spacing => "The spacing",
+        TypedQuantity::Height => "The height",
+        TypedQuantity::Temperature => "The temperature",
+        TypedQuantity::Turn => "The turn",
+        TypedQuantity::Rise => "The rise",
+        TypedQuantity::Radius => "The radius",
+        TypedQuantity::Diameter => "The diameter",
+        TypedQuantity::Altitude => "The altitude",
     };
-    let what = match name {
-        "x_m" | "y_m" | "from_x_m" | "from_y_m" | "to_x_m" | "to_y_m" => "A place on the sheet",
-        "width_m" => "The width",
-        "depth_m" => "The depth",
-        "thickness_m" => "The thickness",
-        "offset_m" => "The distance from the wall's start",
-        "spacing_m" => "The spacing",
-        "ceiling_height_m" | "outlet_height_m" => "The height",
-        "temperature_degc" | "outdoor_temperature_degc" => "The temperature",
-        "turned_deg" => "The turn",
-        "rise_m" => "The rise",
-        "radius_m" => "The radius",
-        "diameter_m" => "The diameter",
-        "altitude_m" => "The altitude",
-        _ => return value(error),
-    };
-    // What is offered must not be refused for its rounding.
-    let inward = |value: f64, round: fn(f64) -> f64| match (units, name.ends_with("_m")) {
-        (UnitSystem::UsCustomary, true) => to_sixteenths(value, round),
-        _ => value,
-    };
-    let least = shown(inward(field.least, f64::ceil));
-    let greatest = shown(inward(field.greatest, f64::floor));
-    let found = shown(*found);
-    format!("{what} would be {found}; it can be from {least} to {greatest}.")
-}
-
-/// Metres to a sixteenth of an inch, up or down.
-fn to_sixteenths(metres: f64, round: fn(f64) -> f64) -> f64 {
-    const SIXTEENTH: f64 = 0.0254 / 16.0;
-    /// What is a sixteenth but for the last digit stays.
-    const DUST: f64 = 1e-6;
-    let count = metres / SIXTEENTH;
-    let whole = count.round();
-    let rounded = if (count - whole).abs() < DUST {
-        whole
-    } else {
-        round(count)
-    };
-    rounded * SIXTEENTH
+    format!(
+        "{what} would be {}; it can be from {} to {}.",
+        wrong.found, wrong.least, wrong.greatest
+    )
 }
 
 fn value(error: &ValueError) -> String {
