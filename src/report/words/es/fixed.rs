@@ -17,6 +17,18 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ExampleNote => "Un cuarto y un recorrido inventados, para mover a gusto.",
         Label::ExampleObstacle => "Cuerpo de chimenea",
         Label::BlankTitle => "Plano nuevo",
+        Label::FirstSteps => "¿Primera vez? Tres pasos",
+        Label::FirstStepDrag => {
+            "Arrastre un anillo del ducto: el caudal, la contrapresión y la longitud según el código lo siguen. Deshacer lo devuelve."
+        }
+        Label::FirstStepRank => {
+            "Busque el 1 en el dibujo: esa parte es la que más cuesta. Toque su renglón en el desglose para cambiarla."
+        }
+        Label::FirstStepReroute => {
+            "Pulse Buscar otros recorridos: se dibujan sobre el suyo, cada uno con lo que gana."
+        }
+        Label::FirstStepsClose => "No volver a mostrar",
+        Label::Guide => "Guía",
         Label::OpenExample => "Ejemplo",
         Label::OpenBlank => "Empezar en blanco",
         Label::OpenFile => "Abrir archivo",
