@@ -47,7 +47,7 @@ impl Client {
         let request = Request {
             protocol: PROTOCOL,
             id: self.last_id,
-            plan: without_pictures(&plan),
+            plan: plan.without_pictures(),
             visit: visit.clone(),
         };
         let sent = serde_wasm_bindgen::to_value(&request)
@@ -129,16 +129,6 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
         Answer::Detail(_) | Answer::Site(_) => {}
     }
     client.send_next();
-}
-
-/// The plan without its pictures, which are large and tell nothing of the air.
-fn without_pictures(plan: &Plan) -> Plan {
-    let mut plan = plan.clone();
-    plan.picture = None;
-    for visit in &mut plan.visits {
-        visit.pictures.clear();
-    }
-    plan
 }
 
 /// The worker of this very build: its folder stands in the page's head.

@@ -76,5 +76,9 @@ mod reroutes;
 mod route_enumerator;
 mod turn_costs;
 
+mod lessons;
+mod share_link;
+mod side_by_side;
+
 mod rooms;
 mod rust_text;

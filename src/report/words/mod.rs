@@ -7,6 +7,7 @@ mod heat_label;
 mod label;
 mod reroute;
 mod shelf_label;
+mod side_label;
 mod site_label;
 
 pub use code_label::CodeLabel;
@@ -14,6 +15,7 @@ pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};
 pub use reroute::RerouteText;
 pub use shelf_label::ShelfLabel;
+pub use side_label::{SideLabel, SideMessage};
 pub use site_label::{CleanGrounds, Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
@@ -76,6 +78,8 @@ pub enum Message<'a> {
     CodeLabel(CodeLabel),
     /// Something about readings on site.
     Site(SiteMessage<'a>),
+    /// Something about two runs side by side, lessons or links.
+    Side(SideMessage<'a>),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.
