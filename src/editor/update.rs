@@ -83,6 +83,7 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
             }
             return effects;
         }
+        Action::Exchange(plan) => return exchange(state, plan),
         Action::InsertBend { leg, at } => {
             let at = at.or_else(|| middle_of_leg(&plan, &leg));
             let inserted = at
@@ -214,6 +215,19 @@ pub(super) fn commit(state: &mut State, name: ActionName, changed: Changed) -> V
             vec![Effect::Announce(name)]
         }
     }
+}
+
+/// Opens a plan that was open before or was read: it is whole, and is shared rather than copied, so that
+/// it is known again.
+fn exchange(state: &mut State, plan: Arc<Plan>) -> Vec<Effect> {
+    if Arc::ptr_eq(&state.plan, &plan) {
+        return Vec::new();
+    }
+    let before = core::mem::replace(&mut state.plan, plan);
+    state.history.record(ActionName::OpenPlan, before);
+    draw::take_tool(state, Tool::Pick);
+    keep_selection_real(state);
+    vec![Effect::Announce(ActionName::OpenPlan)]
 }
 
 fn step_through_history(state: &mut State, back: bool) -> Vec<Effect> {

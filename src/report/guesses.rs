@@ -32,7 +32,7 @@ impl GuessSpread {
         let (least, greatest) = (*sorted.first()?, *sorted.last()?);
         let count = sorted.len();
         let upper = sorted[count / 2];
-        let median = if count % 2 == 0 {
+        let median = if count.is_multiple_of(2) {
             f64::midpoint(sorted[count / 2 - 1], upper)
         } else {
             upper

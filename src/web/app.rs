@@ -10,6 +10,8 @@ use super::keep::{self, Opening};
 use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
 use super::ledger::LedgerPanel;
+use super::link_open::follow_address;
+use super::link_send::{SendLink, SendLinkDialog};
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
@@ -19,6 +21,10 @@ use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::shelf::Shelf;
 use super::shelf_view::ShelfDialog;
+use super::side::Side;
+use super::side_first::{SideCaption, SideFirst};
+use super::side_head::SideHead;
+use super::side_plot::SideFigures;
 use super::site_panel::SitePanel;
 use super::site_sheet::{Printing, VisitPaper};
 use super::sources_panel::SourcesPanel;
@@ -53,14 +59,20 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
     provide_context(store);
     provide_context(Shelf::new());
+    provide_context(SendLink::new());
+    provide_context(Side::start(store));
+    follow_address(store);
     provide_context(Printing(RwSignal::new(false)));
     view! {
         <Header/>
         <KeepNotice/>
         <Trouble/>
         <div class="sheet">
+            <SideHead/>
+            <SideFirst/>
             <div class="sheet-drawing">
                 <Totals/>
+                <div class="side-caption"><SideCaption of_open=true/></div>
                 <Drawing/>
                 <ElevationPanel/>
                 <DominantSentence/>
@@ -72,6 +84,7 @@ fn App(opening: Opening) -> impl IntoView {
                 <LedgerPanel/>
                 <SitePanel/>
             </div>
+            <SideFigures/>
             <div class="sheet-site">
                 <ReroutePanel/>
                 <CodePanel/>
@@ -85,6 +98,7 @@ fn App(opening: Opening) -> impl IntoView {
         <Spoken/>
         <KeysHelp/>
         <ShelfDialog/>
+        <SendLinkDialog/>
         <VisitPaper/>
     }
 }

@@ -1,6 +1,6 @@
 //! The keys of what is said about two runs side by side, about lessons and about links.
 
-use crate::plan::{Difference, ElementId, LessonError, LinkError, Quantity};
+use crate::plan::{Difference, LessonError, LinkError, Part, Quantity};
 use crate::report::GuessSpread;
 
 /// A fixed text about two runs side by side, lessons or links.
@@ -96,8 +96,13 @@ pub enum SideMessage<'a> {
         /// In hundredths of the first, without a sign; none where that is nought.
         percent: Option<f64>,
     },
-    /// Which corner an element stands at, where its kind alone does not say.
-    Place(&'a ElementId),
+    /// Where an element stands: its part, and the corner that it is at or leads to, 0 for the outlet.
+    Place {
+        /// Which part.
+        part: Part,
+        /// Which corner.
+        corner: usize,
+    },
     /// How guesses spread and where the figure lies; all as shown.
     Guesses {
         /// The counts.

@@ -31,6 +31,10 @@ use action_name::action_name;
 use fixed::{caution, label};
 use trouble::{file, length_text, refusal};
 
+#[allow(
+    clippy::too_many_lines,
+    reason = "one exhaustive match, a line or two a message"
+)]
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),

@@ -4,8 +4,8 @@ use super::side_label::side_label;
 use super::trouble::file;
 use super::{Label, label, small};
 use crate::plan::{
-    Difference, Duct, Elbow, ElbowKind, ElementId, LegDifference, LessonError, LessonPart,
-    LinkError, NodeId, Quantity, TerminationKind,
+    Difference, Duct, Elbow, ElbowKind, LegDifference, LessonError, LessonPart, LinkError, Part,
+    Quantity, TerminationKind,
 };
 use crate::report::words::SideMessage;
 use crate::units::{Length, UnitSystem};
@@ -32,7 +32,12 @@ pub(super) fn side(units: UnitSystem, message: SideMessage<'_>) -> String {
             let share = percent.map(|percent| format!(" ({sign}{percent:.0} %)"));
             format!("{sign}{shown}{}", share.unwrap_or_default())
         }
-        SideMessage::Place(id) => place(id),
+        SideMessage::Place { part, corner } => match part {
+            Part::Leg => format!("Leg {corner}"),
+            Part::Termination => "End".to_owned(),
+            Part::MakeUpAir => "Room".to_owned(),
+            _ => at(corner),
+        },
         SideMessage::Guesses {
             spread,
             least,
@@ -76,13 +81,6 @@ fn quantity(quantity: Quantity) -> &'static str {
         Quantity::DevelopedLength => label(Label::DevelopedLength),
         Quantity::EquivalentLength => label(Label::EquivalentLength),
         Quantity::CodeLength => label(Label::CodeLength),
-    }
-}
-
-fn place(id: &ElementId) -> String {
-    match &id.node {
-        NodeId::Outlet => "at the outlet".to_owned(),
-        NodeId::Point(point) => format!("at {point}"),
     }
 }
 

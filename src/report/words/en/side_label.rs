@@ -47,7 +47,7 @@ pub(super) fn side_label(key: SideLabel) -> &'static str {
         SideLabel::GuessTakeOut => "Take out",
         SideLabel::GuessList => "Guesses",
         SideLabel::Hint => "A hint",
-        SideLabel::Answer => "Answer",
+        SideLabel::Answer | SideLabel::LessonAnswer => "Answer",
         SideLabel::MakeLesson => "Make a lesson of these two",
         SideLabel::MakeLessonHint => {
             "The file holds both runs as they are now, with their pictures, and these texts. Anybody with this page can open it."
@@ -55,7 +55,6 @@ pub(super) fn side_label(key: SideLabel) -> &'static str {
         SideLabel::LessonName => "Name of the lesson",
         SideLabel::LessonQuestion => "Question",
         SideLabel::LessonHint => "Hint",
-        SideLabel::LessonAnswer => "Answer",
         SideLabel::LessonSave => "Save the lesson as a file",
         SideLabel::LessonOneElbow => "One elbow more",
         SideLabel::LessonSharpOrLong => "Sharp or long radius",
