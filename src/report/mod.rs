@@ -18,7 +18,8 @@ pub use figures::{AirFigures, ElementFigures, Figures, Totals, figures};
 pub use guesses::GuessSpread;
 pub use heat_figures::{ElementHeatFigures, HeatFigures};
 pub use side_by_side::{
-    ElementLoss, ElementPair, SideBySide, TotalPair, quantity_of, quantity_shown, side_by_side,
+    DifferenceBands, ElementLoss, ElementPair, SideBySide, TotalPair, difference_bands,
+    quantity_of, quantity_shown, side_by_side,
 };
 pub use site_speaker::SiteSpeaker;
 pub use visit_sheet::{VisitSheet, visit_sheet};

@@ -1,9 +1,10 @@
 //! Two runs side by side: the totals of both, and the elements that are not the same in both.
 
 use super::Figures;
-use crate::plan::{ElementId, Quantity};
-use crate::system::ElementKind;
+use crate::plan::{ElementId, Plan, Quantity};
+use crate::system::{Band, CompiledRun, Drawn, ElementKind};
 use crate::units::{Airflow, Length, Pressure, Shown, UnitSystem, Velocity};
+use serde::{Deserialize, Serialize};
 
 /// The figures of two runs, joined for a table.
 #[derive(Debug, Clone, PartialEq)]
@@ -61,6 +62,26 @@ pub struct ElementLoss {
     pub element: ElementKind,
     /// Loss of total pressure; none where no air moves.
     pub loss: Option<Pressure>,
+}
+
+/// How sure it is what the second run has more than the first: both at the same draws of every uncertain
+/// input, so that what they share cancels.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct DifferenceBands {
+    /// Of airflow, m³/s.
+    pub airflow: Band,
+    /// Of back pressure, Pa.
+    pub back_pressure: Band,
+}
+
+/// The bands of the difference of two plans; none where a drawn blower moves no air.
+pub fn difference_bands(first: &Plan, second: &Plan) -> Option<DifferenceBands> {
+    let drawn = |plan: &Plan| Drawn::of(&CompiledRun::of(plan).0);
+    let (airflow, back_pressure) = drawn(second)?.over(&drawn(first)?);
+    Some(DifferenceBands {
+        airflow,
+        back_pressure,
+    })
 }
 
 /// Both runs' figures, joined.

@@ -1,6 +1,7 @@
 //! What the page asks the worker's program now and then, so that the page itself need not hold it.
 
 use crate::plan::{LinkError, Plan};
+use crate::report::DifferenceBands;
 use serde::{Deserialize, Serialize};
 
 /// The version of the messages; one of another is dropped.
@@ -16,6 +17,13 @@ pub(super) enum Errand {
         /// The page's address.
         address: String,
     },
+    /// How sure the difference of two plans is.
+    Compare {
+        /// The first, its pictures left out.
+        first: Box<Plan>,
+        /// The second, its pictures left out.
+        second: Box<Plan>,
+    },
     /// The job in what stands behind a link's `#`.
     ReadLink(String),
 }
@@ -25,6 +33,8 @@ pub(super) enum Errand {
 pub(super) enum Done {
     /// The link.
     Link(Result<String, LinkError>),
+    /// The difference's bands; none where a drawn blower moves no air.
+    Compared(Option<DifferenceBands>),
     /// The job.
     Job(Result<Box<Plan>, LinkError>),
 }

@@ -2,6 +2,7 @@
 
 use super::errand_protocol::{Done, ERRAND_PROTOCOL, Errand, ErrandAnswer, ErrandAsk};
 use crate::plan::{read_link, write_link};
+use crate::report::difference_bands;
 use wasm_bindgen::JsValue;
 use web_sys::DedicatedWorkerGlobalScope;
 
@@ -26,6 +27,7 @@ pub(super) fn hear(scope: &DedicatedWorkerGlobalScope, message: &JsValue) -> boo
 fn done(errand: Errand) -> Done {
     match errand {
         Errand::WriteLink { plan, address } => Done::Link(write_link(&plan, &address)),
+        Errand::Compare { first, second } => Done::Compared(difference_bands(&first, &second)),
         Errand::ReadLink(fragment) => Done::Job(read_link(&fragment).map(Box::new)),
     }
 }

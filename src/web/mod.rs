@@ -68,6 +68,7 @@ mod shares_panel;
 mod shelf;
 mod shelf_view;
 mod side;
+mod side_bands;
 mod side_differences;
 mod side_first;
 mod side_guess;

@@ -2,6 +2,7 @@
 
 use super::keep_store::{JobKey, Record};
 use super::shelf::shelf_text;
+use super::side_bands::SideBands;
 use super::side_guess::Guess;
 use super::store::{Results, Store, Version, work_out};
 use crate::editor::{Action, Tool};
@@ -32,6 +33,8 @@ pub(super) struct Side {
     pub lesson: RwSignal<Option<Arc<LessonText>>>,
     /// What a class guesses.
     pub guess: Guess,
+    /// How sure the difference is.
+    pub bands: SideBands,
     /// What became of the last press; empty for nothing to say.
     pub said: RwSignal<String>,
     belongs: StoredValue<Option<Belongs>, LocalStorage>,
@@ -45,9 +48,11 @@ impl Side {
             open_is_first: RwSignal::new(false),
             lesson: RwSignal::new(None),
             guess: Guess::new(),
+            bands: SideBands::new(),
             said: RwSignal::new(String::new()),
             belongs: StoredValue::new_local(None),
         };
+        side.bands.follow(store, side);
         // The two change places where the other one is opened, by a press or by an undo.
         Effect::new(move |before: Option<Arc<Plan>>| {
             let now = store.held();
@@ -101,7 +106,9 @@ impl Side {
         self.other.set(None);
         self.lesson.set(None);
         self.guess.lay_down();
-        show_all_once_laid_out(store, 1.0);
+        request_animation_frame(move || {
+            request_animation_frame(move || store.act(Action::ShowAll));
+        });
     }
 
     /// A copy of the open run, as it is now, is the first.
@@ -186,6 +193,8 @@ impl Side {
 
 /// Shows the whole plan once the page is laid out anew, smaller by `times`.
 fn show_all_once_laid_out(store: Store, times: f64) {
+    /// Half a page leaves a room's sizes no place beside it, unless it is drawn a little smaller.
+    const ROOM: f64 = 1.12;
     // The drawing has its new size a frame later.
     request_animation_frame(move || {
         request_animation_frame(move || {
@@ -194,7 +203,7 @@ fn show_all_once_laid_out(store: Store, times: f64) {
             store.act(Action::Zoom {
                 x: width / 2.0,
                 y: height / 2.0,
-                factor: 1.0 / times,
+                factor: 1.0 / (times * ROOM),
             });
         });
     });

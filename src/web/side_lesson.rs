@@ -66,6 +66,7 @@ pub(super) fn Lessons() -> impl IntoView {
     let store = expect_context::<Store>();
     let side = expect_context::<Side>();
     let file = NodeRef::<html::Input>::new();
+    let fold = NodeRef::<html::Details>::new();
     let chosen = move |_| {
         if let Some(input) = file.get() {
             if let Some(chosen) = input.files().and_then(|list| list.get(0)) {
@@ -77,12 +78,16 @@ pub(super) fn Lessons() -> impl IntoView {
     };
     let own = OWN.map(|(name, label)| {
         let fetched = move |_| {
+            // The question needs the room.
+            if let Some(fold) = fold.get() {
+                let _ = fold.remove_attribute("open");
+            }
             spawn_local(async move { take(store, side, bytes_of_own(name).await) });
         };
         view! { <button type="button" on:click=fetched>{side_text(label)}</button> }
     });
     view! {
-        <details class="more">
+        <details node_ref=fold class="more">
             <summary>{side_text(SideLabel::Lessons)}</summary>
             <div class="more-buttons">
                 {own}

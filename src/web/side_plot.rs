@@ -85,9 +85,9 @@ fn OnePlot(plot: Memo<Plot>, label: SideLabel, is_hidden: Signal<bool>) -> impl 
                 <strong>{side_text(label)}</strong>
                 " "
                 {move || is_hidden.get().then(|| side_text(SideLabel::Hidden))}
-                <span class="side-key total" aria-hidden="true"></span>
+                <span class="side-key" aria-hidden="true"></span>
                 {label_text(Label::PressureLineTotal)}
-                <span class="side-key static" aria-hidden="true"></span>
+                <span class="side-key side-key-static" aria-hidden="true"></span>
                 {label_text(Label::PressureLineStatic)}
             </figcaption>
             <svg class="plot" viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img" aria-label=side_text(label)>

@@ -7,7 +7,7 @@ use crate::plan::Quantity;
 use crate::plan::{ElementId, NodeId, Plan};
 use crate::report::words::{Message, SideLabel, SideMessage};
 use crate::report::{
-    ElementLoss, ElementPair, SideBySide, TotalPair, quantity_shown, side_by_side,
+    DifferenceBands, ElementLoss, ElementPair, SideBySide, TotalPair, quantity_shown, side_by_side,
 };
 use crate::units::Pressure;
 use leptos::prelude::*;
@@ -36,17 +36,22 @@ pub(super) fn SideTable() -> impl IntoView {
                 return Vec::new();
             };
             let mut rows = Vec::new();
-            rows.extend(table.totals.iter().map(|pair| total(store, pair)));
-            let elements = table.elements.iter();
-            rows.extend(elements.map(|pair| element(store, pair, corners)));
+            let bands = side.bands.now(store, side);
+            let totals = table.totals.iter();
+            rows.extend(totals.map(|pair| total(store, pair, bands.as_ref())));
             rows.extend(others(store, table));
-            if side.hides() {
+            let hides = side.hides();
+            if hides {
                 for row in &mut rows {
-                    let [_, second, difference] = &mut row.cells;
-                    *second = side_text(SideLabel::Hidden);
-                    *difference = side_text(SideLabel::Hidden);
+                    row.cells[1] = side_text(SideLabel::Hidden);
+                    row.cells[2] = side_text(SideLabel::Hidden);
                 }
             }
+            let elements = table.elements.iter();
+            let elements = elements.map(|pair| element(store, pair, corners, hides));
+            // Before the row of the others, with which they add up.
+            let at = rows.len() - usize::from(table.same > 0);
+            rows.splice(at..at, elements);
             rows
         })
     });
@@ -119,7 +124,7 @@ fn more(store: Store, quantity: Quantity, more: Option<f64>, share: Option<f64>)
     )
 }
 
-fn total(store: Store, pair: &TotalPair) -> Row {
+fn total(store: Store, pair: &TotalPair, bands: Option<&DifferenceBands>) -> Row {
     let units = store.units.get();
     let shown = |figure: Option<f64>| {
         figure.map_or_else(
@@ -127,13 +132,25 @@ fn total(store: Store, pair: &TotalPair) -> Row {
             |figure| quantity_shown(units, pair.quantity, figure).to_string(),
         )
     };
+    let band = match pair.quantity {
+        Quantity::Airflow => bands.map(|bands| bands.airflow),
+        Quantity::BackPressure => bands.map(|bands| bands.back_pressure),
+        _ => None,
+    };
+    let band = band.filter(|band| band.high > band.low).map(|band| {
+        let band = store.say_band(band, |units, figure| {
+            quantity_shown(units, pair.quantity, figure)
+        });
+        format!("; {}", say(store, SideMessage::MoreBand(&band)))
+    });
     Row {
         key: format!("{:?}", pair.quantity),
         name: say(store, SideMessage::Quantity(pair.quantity)),
         cells: [
             shown(pair.first),
             shown(pair.second),
-            more(store, pair.quantity, pair.more(), pair.more_as_share()),
+            more(store, pair.quantity, pair.more(), pair.more_as_share())
+                + &band.unwrap_or_default(),
         ],
     }
 }
@@ -151,16 +168,17 @@ fn loss_row(store: Store, first: Option<f64>, second: Option<f64>) -> String {
     more(store, Quantity::Loss, pair.more(), pair.more_as_share())
 }
 
-fn element(store: Store, pair: &ElementPair, corners: &[(NodeId, usize)]) -> Row {
+fn element(store: Store, pair: &ElementPair, corners: &[(NodeId, usize)], hides: bool) -> Row {
     let units = store.units.get();
-    let cell = |side: Option<&ElementLoss>| {
+    let cell = |side: Option<&ElementLoss>, hides: bool| {
         let Some(side) = side else {
             return side_text(SideLabel::NotThere);
         };
         let name = store.say(Message::Element(&side.element));
         let size = store.say(Message::ElementSize(&side.element));
         let comma = if size.is_empty() { "" } else { ", " };
-        let loss = side.loss.map(|loss| format!(": {}", units.pressure(loss)));
+        let loss = side.loss.filter(|_| !hides);
+        let loss = loss.map(|loss| format!(": {}", units.pressure(loss)));
         format!("{name}{comma}{size}{}", loss.unwrap_or_default())
     };
     // What is not there loses nothing.
@@ -170,9 +188,13 @@ fn element(store: Store, pair: &ElementPair, corners: &[(NodeId, usize)]) -> Row
         key: pair.id.to_string(),
         name: place(store, &pair.id, corners),
         cells: [
-            cell(first),
-            cell(second),
-            loss_row(store, loss(first), loss(second)),
+            cell(first, false),
+            cell(second, hides),
+            if hides {
+                side_text(SideLabel::Hidden)
+            } else {
+                loss_row(store, loss(first), loss(second))
+            },
         ],
     }
 }

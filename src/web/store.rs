@@ -179,7 +179,7 @@ impl Store {
                     self.trouble.set(String::new());
                     self.announcement
                         .set(if self.hides_figures().get_untracked() {
-                            label_text(Label::Side(SideLabel::Hidden))
+                            label_text(Label::Side(SideLabel::GuessHint))
                         } else {
                             self.new_totals()
                         });

@@ -4,15 +4,18 @@
 
 use crate::random_plan;
 use crate::seeded;
+use elbowroom::editor::{Action, State, update};
 use elbowroom::plan::{
     AlongRun, Difference, Duct, Elbow, ElbowKind, LegDifference, Plan, Quantity, Riser,
     TerminationKind, differences, example,
 };
 use elbowroom::report::{
-    GuessSpread, SideBySide, figures, quantity_of, quantity_shown, side_by_side,
+    GuessSpread, SideBySide, difference_bands, figures, quantity_of, quantity_shown, side_by_side,
 };
+use elbowroom::system::{CompiledRun, bands as bands_of};
 use elbowroom::units::{Length, Pressure, Temperature, UnitSystem};
 use proptest::prelude::*;
+use std::sync::Arc;
 
 fn the_example() -> Plan {
     example(String::new(), String::new(), String::new())
@@ -270,6 +273,53 @@ fn the_table_adds_up_to_both_ledgers() {
         prop_assert_eq!(same.elements, vec![]);
         Ok(())
     });
+}
+
+/// What both runs share cancels in their difference, so its band is narrower than those of the two apart
+/// are together. Of one run and itself it is nought.
+#[test]
+fn the_band_of_a_difference_is_narrower_than_both_bands() {
+    let pair = (
+        random_plan::with_blower(),
+        random_plan::elbow(),
+        random_plan::turn_deg(),
+    );
+    seeded::check(8, &pair, |(plan, elbow, turn_deg)| {
+        let itself = difference_bands(&plan, &plan).unwrap();
+        prop_assert!(itself.airflow.low.abs() < 1e-12 && itself.airflow.high.abs() < 1e-12);
+        let other = random_plan::with_elbow(&plan, elbow, turn_deg);
+        let bands = difference_bands(&plan, &other).unwrap();
+        let band = bands.back_pressure;
+        prop_assert!(band.high >= band.low);
+        let apart = |plan: &Plan| {
+            let bands = bands_of(&CompiledRun::of(plan).0).unwrap();
+            bands.back_pressure.high - bands.back_pressure.low
+        };
+        prop_assert!(band.high - band.low < apart(&plan) + apart(&other));
+        Ok(())
+    });
+}
+
+/// The very same plan is opened, so that whoever knows it knows it again, and an undo goes back.
+#[test]
+fn two_plans_change_places_and_an_undo_changes_them_back() {
+    let (one, other) = (Arc::new(the_example()), {
+        let mut plan = the_example();
+        plan.title = "Another".into();
+        Arc::new(plan)
+    });
+    let mut state = State::new((*one).clone());
+    let before = Arc::clone(&state.plan);
+    let view = state.view;
+    let effects = update(&mut state, Action::Exchange(Arc::clone(&other)));
+    assert_eq!(effects.len(), 1);
+    assert!(Arc::ptr_eq(&state.plan, &other));
+    assert_eq!(state.view, view);
+    assert_eq!(update(&mut state, Action::Exchange(Arc::clone(&other))), []);
+    update(&mut state, Action::Undo);
+    assert!(Arc::ptr_eq(&state.plan, &before));
+    update(&mut state, Action::Redo);
+    assert!(Arc::ptr_eq(&state.plan, &other));
 }
 
 #[test]

@@ -96,6 +96,8 @@ pub enum SideMessage<'a> {
         /// In hundredths of the first, without a sign; none where that is nought.
         percent: Option<f64>,
     },
+    /// From where to where a difference lies, as shown.
+    MoreBand(&'a str),
     /// Where an element stands: its part, and the corner that it is at or leads to, 0 for the outlet.
     Place {
         /// Which part.

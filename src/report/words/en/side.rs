@@ -32,6 +32,7 @@ pub(super) fn side(units: UnitSystem, message: SideMessage<'_>) -> String {
             let share = percent.map(|percent| format!(" ({sign}{percent:.0} %)"));
             format!("{sign}{shown}{}", share.unwrap_or_default())
         }
+        SideMessage::MoreBand(band) => format!("band {band}"),
         SideMessage::Place { part, corner } => match part {
             Part::Leg => format!("Leg {corner}"),
             Part::Termination => "End".to_owned(),
@@ -45,15 +46,19 @@ pub(super) fn side(units: UnitSystem, message: SideMessage<'_>) -> String {
             greatest,
             figure,
         } => {
+            let guesses = match spread.count {
+                1 => "One guess".to_owned(),
+                count => format!("{count} guesses"),
+            };
             let alike = spread.count - spread.below - spread.above;
             let hit = match alike {
                 0 => String::new(),
-                count => format!(", {count} hit it"),
+                count => format!(", {count} on it"),
             };
             format!(
-                "The figure is {figure}. Of {} guesses {} lie below it and {} above{hit}: the least {least}, \
-                 the middle one {median}, the greatest {greatest}.",
-                spread.count, spread.below, spread.above
+                "{guesses}, from {least} to {greatest}, the middle one {median}; the figure is {figure}: \
+                 {} below it, {} above it{hit}.",
+                spread.below, spread.above
             )
         }
         SideMessage::LinkLetters(count) => {
