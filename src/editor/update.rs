@@ -4,7 +4,7 @@ use super::change::{self, Changed};
 use super::{
     Action, Effect, State, Tool, Turn, change_things as things, change_visits, drag, draw, turn,
 };
-use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath, ThingId};
+use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath, ThingId, validate};
 use crate::report::words::{ActionName, Refusal};
 use crate::units::Length;
 use std::sync::Arc;
@@ -217,11 +217,13 @@ pub(super) fn commit(state: &mut State, name: ActionName, changed: Changed) -> V
     }
 }
 
-/// Opens a plan that was open before or was read: it is whole, and is shared rather than copied, so that
-/// it is known again.
+/// Opens the very plan, shared rather than copied, so that it is known again.
 fn exchange(state: &mut State, plan: Arc<Plan>) -> Vec<Effect> {
     if Arc::ptr_eq(&state.plan, &plan) {
         return Vec::new();
+    }
+    if let Err(error) = validate(&plan) {
+        return vec![Effect::Refuse(Refusal::Value(error))];
     }
     let before = core::mem::replace(&mut state.plan, plan);
     state.history.record(ActionName::OpenPlan, before);

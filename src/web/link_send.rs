@@ -13,6 +13,7 @@ use crate::report::words::{Label, SideLabel, SideMessage};
 use js_sys::{Function, Reflect};
 use leptos::html;
 use leptos::prelude::*;
+use leptos::task::tick;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 
@@ -72,6 +73,8 @@ impl SendLink {
 
     async fn copy(self, link: &str) {
         let copied = copied(link).await.is_some();
+        // By then the field is there.
+        tick().await;
         if let Some(field) = self.field.get_untracked().filter(|_| !copied) {
             let _ = field.focus();
             field.select();

@@ -1,6 +1,7 @@
 //! The run that is not changed, drawn beside the open one: at the same scale, moved and zoomed with it,
 //! and its elements lit together with their fellows.
 
+use super::elevation_panel::run_in_order;
 use super::mark_list::MarkList;
 use super::mark_view::{GroundMark, ScreenMark};
 use super::side::Side;
@@ -96,6 +97,14 @@ fn Other() -> impl IntoView {
         })
     };
     let (ground, screen) = (list(true), list(false));
+    let in_words = move || {
+        side.other.with(|other| {
+            let other = other.as_ref();
+            other
+                .map(|other| run_in_order(store, other))
+                .unwrap_or_default()
+        })
+    };
     let named = move || {
         side_text(if side.open_is_first.get() {
             SideLabel::Second
@@ -106,7 +115,7 @@ fn Other() -> impl IntoView {
     view! {
         <section class="side-other" aria-label=named>
             <div class="side-caption"><SideCaption of_open=false/></div>
-            <svg class="side-canvas" role="img" aria-label=named>
+            <svg class="side-canvas" role="img" aria-label=named aria-describedby="side-run">
                 <g transform=transform>
                     <For
                         each=move || ground.keys.get()
@@ -122,6 +131,7 @@ fn Other() -> impl IntoView {
                     />
                 </g>
             </svg>
+            <p class="visually-hidden" id="side-run">{in_words}</p>
         </section>
     }
 }

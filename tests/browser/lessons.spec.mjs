@@ -16,8 +16,9 @@ const unfold = (page, name) => page.getByText(name, { exact: true }).click();
 const cells = (page, name) => page.locator(`.side-table [data-side="${name}"] td`);
 const field = (page) => page.locator('#side-guess');
 
+test.setTimeout(90_000);
+
 test('each lesson of the page opens with its question and hidden figures, and answers once they are shown', async ({ page, site }) => {
-  test.setTimeout(90_000);
   await begin(page, site);
   for (const [index, name] of OWN.entries()) {
     const lesson = JSON.parse(await fileOf(FILES[index]));

@@ -22,6 +22,9 @@ async function send(page) {
   return dialog;
 }
 
+// Each link starts a worker, and some of these tests open the page several times.
+test.setTimeout(90_000);
+
 test('the link holds the job, is copied, and opens it in another browser as one that is not kept yet', async ({ page, context, site, browser }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await open(page, site);

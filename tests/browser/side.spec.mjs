@@ -24,6 +24,9 @@ const takeElbow = async (page) => {
   throw new Error('the elbow at p2 was not reached');
 };
 
+// Each difference is worked out by a worker that is started for it.
+test.setTimeout(90_000);
+
 test('one elbow is swapped in four actions from the first screen, and the table tells what that did', async ({ page, site }) => {
   await open(page, site);
   const totals = () => Promise.all(['Airflow', 'BackPressure'].map((name) => page.locator(`[data-total=${name}] .total-figure`).textContent()));
