@@ -79,6 +79,8 @@ pub enum Action {
     KeepThings,
     /// Select everything.
     SelectAll,
+    /// Open a plan that was open before, the very same: the window on the sheet stays.
+    Exchange(Arc<Plan>),
     /// Remove the selected corner or things.
     Remove,
     /// Copy the selected things.

@@ -4,7 +4,7 @@ use super::change::{self, Changed};
 use super::{
     Action, Effect, State, Tool, Turn, change_things as things, change_visits, drag, draw, turn,
 };
-use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath, ThingId};
+use crate::plan::{ElementId, NodeId, Part, Plan, Point, RunPath, ThingId, validate};
 use crate::report::words::{ActionName, Refusal};
 use crate::units::Length;
 use std::sync::Arc;
@@ -83,6 +83,7 @@ fn edit(state: &mut State, action: Action) -> Vec<Effect> {
             }
             return effects;
         }
+        Action::Exchange(plan) => return exchange(state, plan),
         Action::InsertBend { leg, at } => {
             let at = at.or_else(|| middle_of_leg(&plan, &leg));
             let inserted = at
@@ -214,6 +215,21 @@ pub(super) fn commit(state: &mut State, name: ActionName, changed: Changed) -> V
             vec![Effect::Announce(name)]
         }
     }
+}
+
+/// Opens the very plan, shared rather than copied, so that it is known again.
+fn exchange(state: &mut State, plan: Arc<Plan>) -> Vec<Effect> {
+    if Arc::ptr_eq(&state.plan, &plan) {
+        return Vec::new();
+    }
+    if let Err(error) = validate(&plan) {
+        return vec![Effect::Refuse(Refusal::Value(error))];
+    }
+    let before = core::mem::replace(&mut state.plan, plan);
+    state.history.record(ActionName::OpenPlan, before);
+    draw::take_tool(state, Tool::Pick);
+    keep_selection_real(state);
+    vec![Effect::Announce(ActionName::OpenPlan)]
 }
 
 fn step_through_history(state: &mut State, back: bool) -> Vec<Effect> {

@@ -59,6 +59,24 @@ pub struct Plan {
     pub visits: Vec<Visit>,
 }
 
+impl Plan {
+    /// The plan without its pictures, which are large and tell nothing of the air.
+    #[must_use]
+    pub fn without_pictures(&self) -> Self {
+        let mut plan = self.clone();
+        plan.picture = None;
+        for visit in &mut plan.visits {
+            visit.pictures.clear();
+        }
+        plan
+    }
+
+    /// Whether any picture is in it.
+    pub fn has_pictures(&self) -> bool {
+        self.picture.is_some() || self.visits.iter().any(|visit| !visit.pictures.is_empty())
+    }
+}
+
 source! {
     /// Of the ceiling that a plan starts with.
     pub static CEILING_SOURCE {

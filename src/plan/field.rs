@@ -1,8 +1,10 @@
 //! What a plan's values may be. The limits stand here and nowhere else.
 
+use serde::{Deserialize, Serialize};
+
 /// A kind of value, with the least and the greatest that a plan can hold, in the unit of its field
 /// in the file.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Field {
     /// The least value.
     pub least: f64,
@@ -96,6 +98,13 @@ impl Field {
     pub const VISIT_PICTURES: Self = Self::new(0.0, 12.0);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
+
+    /// A lesson's name, letters.
+    pub const LESSON_NAME: Self = Self::new(1.0, 200.0);
+    /// A lesson's question, letters.
+    pub const LESSON_QUESTION: Self = Self::new(1.0, 2000.0);
+    /// A lesson's hint or answer, letters.
+    pub const LESSON_TEXT: Self = Self::new(0.0, 2000.0);
 
     const fn new(least: f64, greatest: f64) -> Self {
         Self { least, greatest }

@@ -1,7 +1,8 @@
 //! The plan's file: versioned JSON, read with bounds and written in a steady order.
 
 use super::{Plan, ValueError, validate};
-use serde::Serialize;
+use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 const FORMAT: &str = "elbowroom-plan";
@@ -10,7 +11,7 @@ const VERSION: u64 = 1;
 const LARGEST_FILE: usize = 4 << 20;
 
 /// Why a file could not be read. The open plan stays as it is.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error, Serialize, Deserialize)]
 #[error("{self:?}")]
 pub enum FileError {
     /// More bytes than a plan can have.
@@ -50,6 +51,14 @@ pub enum FileError {
 }
 
 impl FileError {
+    /// What `value` holds, or which field of it holds something else.
+    pub(super) fn in_field<T: DeserializeOwned>(value: Value) -> Result<T, Self> {
+        serde_path_to_error::deserialize(value).map_err(|error| Self::Field {
+            path: error.path().to_string(),
+            detail: short(&error.inner().to_string()),
+        })
+    }
+
     /// `found` where `known` is read.
     pub(super) fn unknown_version(found: Option<&Value>, known: u64) -> Self {
         Self::UnknownVersion {
@@ -91,33 +100,42 @@ pub(super) fn from_value(mut value: Value) -> Result<Plan, FileError> {
         Some(version) if version.as_u64() == Some(VERSION) => {}
         found => return Err(FileError::unknown_version(found.as_ref(), VERSION)),
     }
-    let plan: Plan = serde_path_to_error::deserialize(value).map_err(|error| FileError::Field {
-        path: error.path().to_string(),
-        detail: short(&error.inner().to_string()),
-    })?;
+    let plan: Plan = FileError::in_field(value)?;
     validate(&plan).map_err(FileError::Value)?;
     Ok(plan)
 }
 
 /// The plan as the text of its file.
 pub fn write(plan: &Plan) -> String {
-    #[derive(Serialize)]
-    struct File<'a> {
-        format: &'static str,
-        version: u64,
-        #[serde(flatten)]
-        plan: &'a Plan,
-    }
-    let file = File {
-        format: FORMAT,
-        version: VERSION,
-        plan,
-    };
     // A plan holds nothing that JSON cannot: no map with odd keys, and `validate` lets no
     // not-a-number in. An empty text would be refused on reading, so nothing is lost in silence.
-    let mut text = serde_json::to_string_pretty(&file).unwrap_or_default();
+    let mut text = serde_json::to_string_pretty(&File::of(plan)).unwrap_or_default();
     text.push('\n');
     text
+}
+
+/// The same in one line without blanks.
+pub(super) fn compact(plan: &Plan) -> String {
+    serde_json::to_string(&File::of(plan)).unwrap_or_default()
+}
+
+/// A plan's file.
+#[derive(Serialize)]
+pub(super) struct File<'a> {
+    format: &'static str,
+    version: u64,
+    #[serde(flatten)]
+    plan: &'a Plan,
+}
+
+impl<'a> File<'a> {
+    pub const fn of(plan: &'a Plan) -> Self {
+        Self {
+            format: FORMAT,
+            version: VERSION,
+            plan,
+        }
+    }
 }
 
 /// At most the first hundred letters: a hostile file must not fill the page.

@@ -5,6 +5,7 @@
 mod bounds;
 mod clearance;
 mod code;
+mod difference;
 mod document;
 mod element;
 mod example;
@@ -13,11 +14,13 @@ mod field;
 mod file;
 mod insulation;
 mod jobs_file;
+mod lesson;
 mod path;
 mod point;
 mod room;
 mod rule_topic;
 mod run;
+mod share_link;
 mod spot;
 mod surroundings;
 mod thing;
@@ -34,6 +37,7 @@ pub use clearance::{
     segment_distance,
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
+pub use difference::{Difference, LegDifference, differences};
 pub use document::{BendMethod, CEILING_SOURCE, Dryer, Energy, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};
@@ -42,6 +46,9 @@ pub use field::Field;
 pub use file::{FileError, read, write};
 pub use insulation::{Insulation, Metal};
 pub use jobs_file::{read_jobs, write_jobs};
+pub use lesson::{
+    Lesson, LessonError, LessonPart, LessonText, Quantity, read_lesson, within_bounds, write_lesson,
+};
 pub use path::{Bend, Piece, PieceKind, RunPath};
 pub use point::{Heading, Point};
 pub use room::{
@@ -53,6 +60,7 @@ pub use run::{
     ConcealedElbows, Duct, Elbow, ElbowKind, Estimate, Fitting, LegState, Riser, Run, RunPoint,
     Termination, TerminationKind,
 };
+pub use share_link::{LONGEST_LINK, LinkError, is_link, read_link, write_link};
 pub use spot::{Mended, NoPlace, Spot, element_key};
 pub use thing::{Thing, ThingId};
 pub use uncertain::{Input, Override};

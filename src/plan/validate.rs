@@ -1,10 +1,11 @@
 //! Checks every value of a plan against its limits.
 
 use super::{Field, ObstacleKind, Plan};
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// Which value of a plan cannot be, and what could.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error, Serialize, Deserialize)]
 #[error("{self:?}")]
 pub enum ValueError {
     /// A number lies outside its field.

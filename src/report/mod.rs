@@ -5,7 +5,9 @@
 mod code_figures;
 mod drawing;
 mod figures;
+mod guesses;
 mod heat_figures;
+mod side_by_side;
 mod site_speaker;
 mod visit_sheet;
 pub mod words;
@@ -13,6 +15,11 @@ pub mod words;
 pub use code_figures::{CheckFigures, CodeFigures};
 pub use drawing::drawing_svg;
 pub use figures::{AirFigures, ElementFigures, Figures, Totals, figures};
+pub use guesses::GuessSpread;
 pub use heat_figures::{ElementHeatFigures, HeatFigures};
+pub use side_by_side::{
+    DifferenceBands, ElementLoss, ElementPair, SideBySide, TotalPair, difference_bands,
+    quantity_of, quantity_shown, side_by_side,
+};
 pub use site_speaker::SiteSpeaker;
 pub use visit_sheet::{VisitSheet, visit_sheet};

@@ -11,6 +11,8 @@ use super::keep::{self, Opening};
 use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
 use super::ledger::LedgerPanel;
+use super::link_open::follow_address;
+use super::link_send::{SendLink, SendLinkDialog};
 use super::panic_report;
 use super::pressure_panel::PressurePanel;
 use super::remarks::Remarks;
@@ -20,6 +22,10 @@ use super::selected_sheet::SelectedSheet;
 use super::shares_panel::SharesPanel;
 use super::shelf::Shelf;
 use super::shelf_view::ShelfDialog;
+use super::side::Side;
+use super::side_first::{SideCaption, SideFirst};
+use super::side_head::SideHead;
+use super::side_plot::SideFigures;
 use super::site_panel::SitePanel;
 use super::site_sheet::{Printing, VisitPaper};
 use super::sources_panel::SourcesPanel;
@@ -54,15 +60,21 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
     provide_context(store);
     provide_context(Shelf::new());
+    provide_context(SendLink::new());
+    provide_context(Side::start(store));
+    follow_address(store);
     provide_context(Printing(RwSignal::new(false)));
     view! {
         <Header/>
         <KeepNotice/>
         <Trouble/>
         <div class="sheet">
+            <SideHead/>
+            <SideFirst/>
             <div class="sheet-drawing">
                 <FirstSteps/>
                 <Totals/>
+                <div class="side-caption"><SideCaption of_open=true/></div>
                 <Drawing/>
                 <ElevationPanel/>
                 <DominantSentence/>
@@ -74,6 +86,7 @@ fn App(opening: Opening) -> impl IntoView {
                 <LedgerPanel/>
                 <SitePanel/>
             </div>
+            <SideFigures/>
             <div class="sheet-site">
                 <ReroutePanel/>
                 <CodePanel/>
@@ -87,6 +100,7 @@ fn App(opening: Opening) -> impl IntoView {
         <Spoken/>
         <KeysHelp/>
         <ShelfDialog/>
+        <SendLinkDialog/>
         <VisitPaper/>
     }
 }

@@ -47,7 +47,7 @@ impl Client {
         let request = Request {
             protocol: PROTOCOL,
             id: self.last_id,
-            plan: without_pictures(&plan),
+            plan: plan.without_pictures(),
             visit: visit.clone(),
         };
         let sent = serde_wasm_bindgen::to_value(&request)
@@ -131,23 +131,16 @@ fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, L
     client.send_next();
 }
 
-/// The plan without its pictures, which are large and tell nothing of the air.
-fn without_pictures(plan: &Plan) -> Plan {
-    let mut plan = plan.clone();
-    plan.picture = None;
-    for visit in &mut plan.visits {
-        visit.pictures.clear();
-    }
-    plan
+/// The folder of this very build.
+pub(super) fn build() -> Option<String> {
+    let document = web_sys::window()?.document()?;
+    let build = document.query_selector("meta[name=elbowroom-build]");
+    build.ok()??.get_attribute("content")
 }
 
 /// The worker of this very build: its folder stands in the page's head.
 pub(super) fn worker() -> Option<Worker> {
-    let document = web_sys::window()?.document()?;
-    let build = document
-        .query_selector("meta[name=elbowroom-build]")
-        .ok()??
-        .get_attribute("content")?;
+    let build = build()?;
     let options = WorkerOptions::new();
     options.set_type(WorkerType::Module);
     Worker::new_with_options(&format!("./{build}/worker-start.js"), &options).ok()

@@ -1,6 +1,7 @@
 //! The worker's side: plans in, bands out.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use super::errand_worker;
 use super::open_visit::visit_of;
 use super::search_worker::SearchWorker;
 use crate::diagnosis::{clean_readings, diagnose};
@@ -21,7 +22,9 @@ pub fn start_worker() {
         let searching = SearchWorker::new(&scope);
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
-                searching.hear(event.data());
+                if !errand_worker::hear(&scope, &event.data()) {
+                    searching.hear(event.data());
+                }
                 return;
             };
             if request.protocol != PROTOCOL {

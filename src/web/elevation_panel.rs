@@ -81,7 +81,7 @@ pub(super) fn ElevationPanel() -> impl IntoView {
                 <Marks drawn view/>
                 <ScaleBar view at=Signal::stored(BAR)/>
             </svg>
-            <p class="visually-hidden" id="elevation-run">{move || run_in_order(store)}</p>
+            <p class="visually-hidden" id="elevation-run">{move || store.steady.with(|results| run_in_order(store, results))}</p>
             <p class="fine">{label_text(Label::ElevationHint)}</p>
             <p class="fine elevation-keys" id="elevation-keys">{label_text(Label::ElevationKeys)}</p>
         </section>
@@ -178,28 +178,26 @@ fn Marks(drawn: Memo<Version<Drawn>>, view: Signal<View>) -> impl IntoView {
     }
 }
 
-/// The run in words, for those who do not see the elevation.
-fn run_in_order(store: Store) -> String {
-    store.steady.with(|results| {
-        let plan = &results.plan;
-        let path = RunPath::of(plan);
-        let elements = results.figures.elements.iter().map(|element| {
-            let at = path.pieces.iter().position(|piece| piece.id == element.id);
-            let rise = at
-                .filter(|_| element.id.part == Part::Riser)
-                .and_then(|at| Some(path.pieces.get(at + 1)?.height - path.pieces.get(at)?.height));
-            (element.element, rise)
-        });
-        let elements: Vec<_> = elements.collect();
-        let ends = path.pieces.iter().rev();
-        let end = ends
-            .filter(|piece| matches!(piece.kind, PieceKind::Termination))
-            .map(|piece| piece.height)
-            .next();
-        store.say(Message::RunInOrder {
-            outlet_height: plan.dryer.outlet_height,
-            elements: &elements,
-            end_height: end.unwrap_or(plan.dryer.outlet_height),
-        })
+/// The run in words, for those who do not see it.
+pub(super) fn run_in_order(store: Store, results: &Results) -> String {
+    let plan = &results.plan;
+    let path = RunPath::of(plan);
+    let elements = results.figures.elements.iter().map(|element| {
+        let at = path.pieces.iter().position(|piece| piece.id == element.id);
+        let rise = at
+            .filter(|_| element.id.part == Part::Riser)
+            .and_then(|at| Some(path.pieces.get(at + 1)?.height - path.pieces.get(at)?.height));
+        (element.element, rise)
+    });
+    let elements: Vec<_> = elements.collect();
+    let ends = path.pieces.iter().rev();
+    let end = ends
+        .filter(|piece| matches!(piece.kind, PieceKind::Termination))
+        .map(|piece| piece.height)
+        .next();
+    store.say(Message::RunInOrder {
+        outlet_height: plan.dryer.outlet_height,
+        elements: &elements,
+        end_height: end.unwrap_or(plan.dryer.outlet_height),
     })
 }

@@ -112,7 +112,7 @@ pub(super) fn MaybeNumberField(
 }
 
 /// A number as people type it.
-fn number(text: &str) -> Option<f64> {
+pub(super) fn number(text: &str) -> Option<f64> {
     let plain = text.trim().replace('\u{2212}', "-").replacen(',', ".", 1);
     plain
         .parse::<f64>()

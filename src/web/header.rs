@@ -5,8 +5,10 @@ use super::files;
 use super::first_steps::GuideLink;
 use super::keep_view::KeepWord;
 use super::large_type::LargeType;
+use super::link_send::SendLinkButton;
 use super::offline_word::OfflineWord;
 use super::shelf_view::ShelfButton;
+use super::side_head::SideButton;
 use super::store::{Store, label_text, the_example};
 use crate::editor::Action;
 use crate::plan::blank;
@@ -43,6 +45,7 @@ pub(super) fn Header() -> impl IntoView {
                 <div class="head-files" id="head-files">
                     <Files/>
                     <Units/>
+                    <SideButton/>
                     <LargeType/>
                     <button
                         type="button"
@@ -97,6 +100,7 @@ fn Files() -> impl IntoView {
         <button type="button" on:click=move |_| files::save_plan(store)>
             {label_text(Label::SaveFile)}
         </button>
+        <SendLinkButton/>
         <button type="button" on:click=move |_| files::save_drawing(store)>
             {label_text(Label::SaveDrawing)}
         </button>

@@ -236,6 +236,12 @@ impl Keeper {
         self.desk.update_value(|desk| desk.jobs.coming = Some(job));
     }
 
+    /// The plan that is opened next belongs to no kept job, and is kept once it is changed.
+    pub fn opens_as_it_comes(self) {
+        self.desk
+            .update_value(|desk| desk.jobs.coming = Some(Job::new(true)));
+    }
+
     /// The key of the open job, once it has one.
     pub fn key(self) -> Option<JobKey> {
         self.desk.with_value(|desk| desk.jobs.now().key.clone())

@@ -83,8 +83,9 @@ impl Jobs {
             .rev()
             .find(|(known, _)| known.ptr_eq(&own));
         if let Some((_, job)) = known {
-            // Undo or redo: the same plan as before.
+            // Undo or redo: the same plan as before, whatever was to come.
             self.now = *job;
+            self.coming = None;
         } else if name == ActionName::OpenPlan {
             let job = self
                 .coming

@@ -12,12 +12,12 @@ use leptos::prelude::*;
 use std::fmt::Write;
 
 /// The plot's size and margins, in its own units; it is scaled to the page.
-const WIDTH: f64 = 640.0;
-const HEIGHT: f64 = 190.0;
-const LEFT: f64 = 72.0;
-const RIGHT: f64 = 12.0;
-const TOP: f64 = 20.0;
-const FOOT: f64 = 34.0;
+pub(super) const WIDTH: f64 = 640.0;
+pub(super) const HEIGHT: f64 = 190.0;
+pub(super) const LEFT: f64 = 72.0;
+pub(super) const RIGHT: f64 = 12.0;
+pub(super) const TOP: f64 = 20.0;
+pub(super) const FOOT: f64 = 34.0;
 /// A fitting without length is given this width where the pointer looks for it.
 const LEAST_HIT: f64 = 8.0;
 
@@ -40,7 +40,32 @@ pub(super) struct Plot {
 }
 
 impl Plot {
-    fn of(line: Vec<PressurePoint>, readings: Vec<PlotPoint>) -> Self {
+    /// No run.
+    pub fn empty() -> Self {
+        Self::of(Vec::new(), Vec::new())
+    }
+
+    /// Both on the wider of the two's axes.
+    pub fn share_axes(&mut self, other: &mut Self) {
+        let longest = self.longest.max(other.longest);
+        let lowest = self.lowest.min(other.lowest);
+        let highest = self.highest.max(other.highest);
+        for plot in [self, other] {
+            (plot.longest, plot.lowest, plot.highest) = (longest, lowest, highest);
+        }
+    }
+
+    /// The end of the axis along the run, m.
+    pub const fn longest(&self) -> f64 {
+        self.longest
+    }
+
+    /// The top of the axis of pressure, Pa.
+    pub const fn highest(&self) -> f64 {
+        self.highest
+    }
+
+    pub fn of(line: Vec<PressurePoint>, readings: Vec<PlotPoint>) -> Self {
         let pressures = line
             .iter()
             .flat_map(|at| [at.total.pascals(), at.r#static.pascals()]);
@@ -70,7 +95,7 @@ impl Plot {
         HEIGHT - FOOT - (HEIGHT - FOOT - TOP) * share
     }
 
-    fn path(&self, pressure: impl Fn(&PressurePoint) -> Pressure) -> String {
+    pub fn path(&self, pressure: impl Fn(&PressurePoint) -> Pressure) -> String {
         let mut data = String::new();
         for (index, at) in self.line.iter().enumerate() {
             let (x, y) = (self.x(at.distance.metres()), self.y(pressure(at).pascals()));
@@ -107,11 +132,7 @@ pub(super) fn PressurePanel() -> impl IntoView {
         store.steady.with(|results| {
             let working = results.assessment.working.as_ref();
             working.map_or_else(
-                || {
-                    before
-                        .cloned()
-                        .unwrap_or_else(|| Plot::of(Vec::new(), Vec::new()))
-                },
+                || before.cloned().unwrap_or_else(Plot::empty),
                 |(point, ledger)| {
                     let line = pressure_line(point, ledger);
                     let readings = read_points(store, &line);
@@ -188,7 +209,8 @@ fn PlotView(plot: Memo<Plot>) -> impl IntoView {
     }
 }
 
-fn elements(plot: &Plot) -> Vec<ElementId> {
+/// The elements that the line passes, in its order.
+pub(super) fn elements(plot: &Plot) -> Vec<ElementId> {
     let mut ids: Vec<ElementId> = plot.line.iter().map(|at| at.element.clone()).collect();
     ids.dedup();
     ids
@@ -196,7 +218,7 @@ fn elements(plot: &Plot) -> Vec<ElementId> {
 
 /// The part of the plot that an element takes up: lit with it, and selects it.
 #[component]
-fn ElementSpan(plot: Memo<Plot>, id: ElementId) -> impl IntoView {
+pub(super) fn ElementSpan(plot: Memo<Plot>, id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let key = id.to_string();
     let (entered, selected, shown) = (id.clone(), id.clone(), id.clone());

@@ -3,10 +3,12 @@
 use super::reroute_options::RerouteOptions;
 use super::reroute_words::{blocked, change, reasons};
 use super::search_client::{Found, Reroutes};
+use super::side::Side;
+use super::side_words::side_text;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{AlongRun, Plan};
-use crate::report::words::{Label, Message, RerouteText};
+use crate::report::words::{Label, Message, RerouteText, SideLabel};
 use crate::search::{Figures, Suggestion};
 use crate::system::{InsulationUpgrade, insulated, insulation_that_dries};
 use leptos::prelude::*;
@@ -148,7 +150,14 @@ fn one(
     let is_shown = move || shown.get() == Some(index);
     let show = move |_| shown.update(|own| *own = (*own != Some(index)).then_some(index));
     let taken = Box::new((suggestion.run.clone(), suggestion.dryer));
+    let beside = taken.clone();
     let take = move |_| store.act(Action::TakeReroute(taken.clone()));
+    let side = expect_context::<Side>();
+    let take_beside = move |_| {
+        side.copy(store);
+        store.act(Action::TakeReroute(beside.clone()));
+        side.begin(store);
+    };
     let heading = format!("reroute-{index}");
     let named_by = heading.clone();
     let units = store.units.get();
@@ -189,6 +198,7 @@ fn one(
                     {say(RerouteText::Show)}
                 </button>
                 <button type="button" on:click=take>{say(RerouteText::Take)}</button>
+                <button type="button" on:click=take_beside>{side_text(SideLabel::Beside)}</button>
             </div>
         </li>
     }

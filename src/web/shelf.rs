@@ -107,6 +107,11 @@ impl Shelf {
         self.act(async |_| Ok(()));
     }
 
+    /// Looks at what is kept, without showing it.
+    pub fn look(self) {
+        self.act(async |_| Ok(()));
+    }
+
     /// Opens a kept job in the place of the one on the page.
     pub fn take(self, store: Store, entry: &Entry) {
         let (Stored::Job(record), Some(plan)) = (&entry.stored, &entry.plan) else {

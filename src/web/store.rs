@@ -7,7 +7,7 @@ use super::panic_report::tell_done;
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId, example};
-use crate::report::words::{ActionName, CodeLabel, Label, Language, Message, say};
+use crate::report::words::{ActionName, CodeLabel, Label, Language, Message, SideLabel, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::{Assessment, Band, BandDetail, Bands};
@@ -61,11 +61,13 @@ impl Diameter {
     }
 }
 
-/// What the worker answered last, and the visit that it is asked about.
+/// What the worker answered last, the visit that it is asked about, and whether figures are shown.
 #[derive(Clone, Copy)]
 struct Worked {
     banded: ReadSignal<Option<Banded>, LocalStorage>,
     open_visit: RwSignal<Option<Arc<str>>>,
+    /// Whether figures are hidden while a class guesses.
+    hides_figures: RwSignal<bool>,
 }
 
 /// What a component needs; small enough to be copied about.
@@ -146,7 +148,11 @@ impl Store {
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
-            worked: StoredValue::new(Worked { banded, open_visit }),
+            worked: StoredValue::new(Worked {
+                banded,
+                open_visit,
+                hides_figures: RwSignal::new(false),
+            }),
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),
@@ -171,7 +177,12 @@ impl Store {
                     }
                     self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
-                    self.announcement.set(self.new_totals());
+                    self.announcement
+                        .set(if self.hides_figures().get_untracked() {
+                            label_text(Label::Side(SideLabel::GuessHint))
+                        } else {
+                            self.new_totals()
+                        });
                 }
                 editor::Effect::Refuse(refusal) => {
                     let why = self.say(Message::Refusal(&refusal));
@@ -245,6 +256,11 @@ impl Store {
     /// The visit that is shown and changed; none for the newest.
     pub fn open_visit(self) -> RwSignal<Option<Arc<str>>> {
         self.worked.with_value(|worked| worked.open_visit)
+    }
+
+    /// Whether figures are hidden while a class guesses: nothing may read them aloud.
+    pub fn hides_figures(self) -> RwSignal<bool> {
+        self.worked.with_value(|worked| worked.hides_figures)
     }
 
     fn banded(self) -> ReadSignal<Option<Banded>, LocalStorage> {
@@ -324,7 +340,7 @@ pub(super) fn the_example() -> Plan {
     )
 }
 
-fn work_out(plan: Arc<Plan>) -> Results {
+pub(super) fn work_out(plan: Arc<Plan>) -> Results {
     let (figures, assessment) = figures(&plan);
     let ledger = assessment.working.as_ref().map(|(_, ledger)| ledger);
     let marks = scene(&plan, ledger);

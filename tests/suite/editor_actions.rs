@@ -14,6 +14,7 @@ use elbowroom::rules::RULE_SETS;
 use elbowroom::units::{Airflow, Length, Pressure, Temperature, UnitSystem};
 use proptest::prelude::*;
 use std::ops::Range;
+use std::sync::Arc;
 
 /// An action whose place on the drawing hangs on where the run is when it is taken.
 #[derive(Debug, Clone)]
@@ -325,8 +326,14 @@ fn opened() -> impl Strategy<Value = Action> {
         spoiled(|plan| plan.run.points[0].id = "a b".into()),
         spoiled(|plan| plan.run.diameter = Length::ZERO),
     ]);
-    prop_oneof![4 => fixed, 1 => with_blower(), 1 => with_stated_airflow()]
-        .prop_map(|plan| Action::Open(Box::new(plan)))
+    let plans = prop_oneof![4 => fixed, 1 => with_blower(), 1 => with_stated_airflow()];
+    (plans, prop::bool::weighted(0.3)).prop_map(|(plan, changes_places)| {
+        if changes_places {
+            Action::Exchange(Arc::new(plan))
+        } else {
+            Action::Open(Box::new(plan))
+        }
+    })
 }
 
 /// The run and dryer of another plan, as a suggestion brings them.
@@ -505,7 +512,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 47;
+pub const KINDS: usize = 48;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -558,5 +565,6 @@ pub fn kind(action: &Action) -> usize {
         Action::KeepThings => 43,
         Action::ChangeVisit { .. } => 44,
         Action::SetTitle { .. } => 46,
+        Action::Exchange(_) => 47,
     }
 }

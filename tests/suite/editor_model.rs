@@ -74,7 +74,12 @@ impl Watched {
     fn step_taken(&mut self, action: &Action) -> Result<(), TestCaseError> {
         let now = Arc::clone(&self.state.plan);
         let before = core::mem::replace(&mut self.settled, Arc::clone(&now));
-        prop_assert!(!same(&now, &before), "a step that changed nothing");
+        // One of two plans that look the same may be another job.
+        let changes_places = matches!(action, Action::Exchange(_));
+        prop_assert!(
+            changes_places || !same(&now, &before),
+            "a step that changed nothing"
+        );
         let expected = if kind(action) == kind(&Action::Undo) {
             self.redo.push(before);
             self.undo.pop()

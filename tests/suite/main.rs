@@ -79,8 +79,11 @@ mod turn_costs;
 mod language_files;
 mod language_plans;
 mod language_values;
+mod lessons;
 mod message_samples;
 mod reroute_samples;
+mod share_link;
+mod side_by_side;
 mod site_samples;
 mod trouble_samples;
 

@@ -1,6 +1,6 @@
 //! The keys of fixed texts.
 
-use super::{HeatLabel, ShelfLabel};
+use super::{HeatLabel, ShelfLabel, SideLabel};
 use crate::plan::ValueError;
 
 /// A fixed text of the page.
@@ -14,6 +14,8 @@ pub enum Label {
     Heat(HeatLabel),
     /// One of the jobs that are kept.
     Shelf(ShelfLabel),
+    /// One of two runs side by side, of lessons or of links.
+    Side(SideLabel),
     GaugeResolution,
     GaugeTolerance,
     ProgramName,

@@ -18,6 +18,7 @@ mod listing;
 mod reroute;
 mod rule_figure;
 mod shelf_label;
+mod side_label;
 mod site_label;
 mod typed_value;
 
@@ -28,6 +29,7 @@ pub use language::{Language, Translation, say};
 pub use language_label::LanguageLabel;
 pub use reroute::RerouteText;
 pub use shelf_label::ShelfLabel;
+pub use side_label::{SideLabel, SideMessage};
 pub use site_label::{CleanGrounds, Placed, SiteLabel, SiteMessage};
 
 use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
@@ -84,6 +86,8 @@ pub enum Message<'a> {
     Language(LanguageLabel),
     /// Something about readings on site.
     Site(SiteMessage<'a>),
+    /// Something about two runs side by side, lessons or links.
+    Side(SideMessage<'a>),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.

@@ -8,6 +8,7 @@ use crate::report::words::{Caution, Label};
 pub(super) fn label(key: Label) -> &'static str {
     match key {
         Label::Heat(key) => heat_label(key),
+        Label::Side(key) => super::side_label::side_label(key),
         Label::Shelf(key) => shelf_label(key),
         Label::GaugeResolution => "Last digit of the gauge",
         Label::GaugeTolerance => "It may be off by",

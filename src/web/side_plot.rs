@@ -1,0 +1,106 @@
+//! The pressure lines of both runs, each in a plot of its own on the same two axes.
+
+use super::pressure_panel::{ElementSpan, FOOT, HEIGHT, LEFT, Plot, RIGHT, TOP, WIDTH, elements};
+use super::side::Side;
+use super::side_table::SideTable;
+use super::side_words::side_text;
+use super::store::{Results, Store, label_text};
+use crate::report::words::{Label, SideLabel};
+use crate::system::{PressurePoint, pressure_line};
+use crate::units::{Length, Pressure};
+use leptos::prelude::*;
+
+/// Table and plots under the two drawings.
+#[component]
+pub(super) fn SideFigures() -> impl IntoView {
+    let side = expect_context::<Side>();
+    view! {
+        <Show when=move || side.is_open.get()>
+            <section class="panel side-figures" aria-labelledby="side-figures-title">
+                <h2 id="side-figures-title">{side_text(SideLabel::Pressures)}</h2>
+                <Plots/>
+                <div class="side-scroll"><SideTable/></div>
+            </section>
+        </Show>
+    }
+}
+
+#[component]
+fn Plots() -> impl IntoView {
+    let store = expect_context::<Store>();
+    let side = expect_context::<Side>();
+    let plots = Memo::new(move |_| {
+        let both = side.with_both(store, |first, second| [plot(first), plot(second)]);
+        let [mut first, mut second] = both.unwrap_or_else(|| [Plot::empty(), Plot::empty()]);
+        // What is hidden must not show in the other's axes either.
+        if side.hides() {
+            second = Plot::empty();
+        }
+        first.share_axes(&mut second);
+        [first, second]
+    });
+    let first = Memo::new(move |_| plots.with(|[first, _]| first.clone()));
+    let second = Memo::new(move |_| plots.with(|[_, second]| second.clone()));
+    view! {
+        <div class="side-plots">
+            <OnePlot plot=first label=SideLabel::First is_hidden=Signal::stored(false)/>
+            <OnePlot plot=second label=SideLabel::Second is_hidden=Signal::derive(move || side.hides())/>
+        </div>
+    }
+}
+
+fn plot(results: &Results) -> Plot {
+    let working = results.assessment.working.as_ref();
+    working.map_or_else(Plot::empty, |(point, ledger)| {
+        Plot::of(pressure_line(point, ledger), Vec::new())
+    })
+}
+
+#[component]
+fn OnePlot(plot: Memo<Plot>, label: SideLabel, is_hidden: Signal<bool>) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let ids = Memo::new(move |_| plot.with(elements));
+    let nought = move || plot.with(|plot| plot.y(0.0));
+    let top = move || plot.with(|plot| plot.y(plot.highest()));
+    let highest = move || {
+        let pascals = plot.with(Plot::highest);
+        store
+            .units
+            .get()
+            .pressure(Pressure::from_pascals(pascals))
+            .to_string()
+    };
+    let longest = move || {
+        let metres = plot.with(Plot::longest);
+        store
+            .units
+            .get()
+            .length(Length::from_metres(metres))
+            .to_string()
+    };
+    let path = move |of: fn(&PressurePoint) -> Pressure| plot.with(|plot| plot.path(of));
+    view! {
+        <figure class="side-plot">
+            <figcaption>
+                <strong>{side_text(label)}</strong>
+                " "
+                {move || is_hidden.get().then(|| side_text(SideLabel::Hidden))}
+                <span class="side-key" aria-hidden="true"></span>
+                {label_text(Label::PressureLineTotal)}
+                <span class="side-key side-key-static" aria-hidden="true"></span>
+                {label_text(Label::PressureLineStatic)}
+            </figcaption>
+            <svg class="plot" viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img" aria-label=side_text(label)>
+                <For each=move || ids.get() key=Clone::clone children=move |id| view! { <ElementSpan plot id/> }/>
+                <path class="plot-axis" d=move || format!("M{LEFT} {TOP}V{}M{LEFT} {}H{}", HEIGHT - FOOT, nought(), WIDTH - RIGHT)/>
+                <path class="plot-axis grid" d=move || format!("M{LEFT} {}H{}", top(), WIDTH - RIGHT)/>
+                <path class="plot-line total" d=move || path(|at| at.total)/>
+                <path class="plot-line static" d=move || path(|at| at.r#static)/>
+                <text class="plot-mark" x=LEFT + 5.0 y=move || top() - 5.0>{highest}</text>
+                <text class="plot-mark end" x=LEFT - 5.0 y=move || nought() + 4.0>"0"</text>
+                <text class="plot-mark" x=LEFT y=HEIGHT - 10.0>"0"</text>
+                <text class="plot-mark end" x=WIDTH - RIGHT y=HEIGHT - 10.0>{longest}</text>
+            </svg>
+        </figure>
+    }
+}
