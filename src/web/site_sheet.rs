@@ -5,7 +5,7 @@ use super::print_part::print_part;
 use super::site_words::site_text;
 use super::store::Store;
 use crate::report::words::{Language, SiteLabel};
-use crate::report::{VisitSheet, visit_sheet};
+use crate::report::{VisitSheet, sheet_html, visit_sheet};
 use leptos::prelude::*;
 
 /// Whether the visit's sheet is there to be printed.
@@ -48,7 +48,7 @@ fn paper(store: Store) -> String {
             return String::new();
         };
         let index = plan.visits.iter().position(|other| other.id == visit.id);
-        visit_sheet(&VisitSheet {
+        sheet_html(&visit_sheet(&VisitSheet {
             plan,
             figures: &results.figures,
             visit: index.unwrap_or_default(),
@@ -56,6 +56,6 @@ fn paper(store: Store) -> String {
             clean: site.as_ref().map_or(&[], |site| &site.clean),
             language: Language::English,
             units: store.units.get(),
-        })
+        }))
     })
 }

@@ -1,6 +1,6 @@
 //! The keys of fixed texts.
 
-use super::{HeatLabel, ShelfLabel};
+use super::{HandoverLabel, HeatLabel, ShelfLabel};
 use crate::plan::ValueError;
 
 /// A fixed text of the page.
@@ -12,6 +12,8 @@ use crate::plan::ValueError;
 pub enum Label {
     /// One of heat and moisture.
     Heat(HeatLabel),
+    /// One of the handover sheet.
+    Handover(HandoverLabel),
     /// One of the jobs that are kept.
     Shelf(ShelfLabel),
     GaugeResolution,
@@ -316,6 +318,7 @@ pub enum ActionName {
     RemoveEntry,
     FitBlower,
     SetTitle,
+    SetHandover,
     AddPicture,
     RemovePicture,
     OpenPlan,

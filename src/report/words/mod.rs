@@ -3,6 +3,7 @@
 
 mod code_label;
 mod en;
+mod handover_label;
 mod heat_label;
 mod label;
 mod reroute;
@@ -10,6 +11,7 @@ mod shelf_label;
 mod site_label;
 
 pub use code_label::CodeLabel;
+pub use handover_label::{HandoverLabel, HandoverMessage};
 pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};
 pub use reroute::RerouteText;
@@ -25,11 +27,21 @@ use crate::system::{ElementKind, Finding, InsulationUpgrade, Subject};
 use crate::units::{Length, LengthTextError, MassFlow, UnitSystem};
 
 /// The languages that there are words for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Language {
     /// American English.
     #[default]
     English,
+}
+
+impl Language {
+    /// Its code in a file (BCP 47).
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::English => "en",
+        }
+    }
 }
 
 /// A total whose formula can be shown.
@@ -76,6 +88,8 @@ pub enum Message<'a> {
     CodeLabel(CodeLabel),
     /// Something about readings on site.
     Site(SiteMessage<'a>),
+    /// Something on the handover sheet or its files.
+    Handover(HandoverMessage<'a>),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.

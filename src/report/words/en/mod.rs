@@ -6,6 +6,8 @@ mod code_label;
 mod deciding;
 mod derivation;
 mod fixed;
+mod handover;
+mod handover_label;
 mod heat;
 mod heat_grounds;
 mod heat_label;
@@ -34,6 +36,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Label(key) => label(key).to_owned(),
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
         Message::Site(message) => site::site(units, message),
+        Message::Handover(message) => handover::handover(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),
