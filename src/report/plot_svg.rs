@@ -70,13 +70,13 @@ pub fn pressure_svg(
         let r#static = plot.y(at.r#static.pascals()) + 13.0;
         group = group
             .add(words(
-                sheet.label(Label::PressureLineTotal),
+                &sheet.label(Label::PressureLineTotal),
                 x,
                 total,
                 "end",
             ))
             .add(words(
-                sheet.label(Label::PressureLineStatic),
+                &sheet.label(Label::PressureLineStatic),
                 x,
                 r#static.min(PLOT_HEIGHT - PLOT_FOOT + 12.0),
                 "end",
@@ -84,8 +84,13 @@ pub fn pressure_svg(
     }
     let left = PLOT_LEFT - 5.0;
     group = group
-        .add(words(pressure(plot.highest).figure, left, top + 4.0, "end"))
-        .add(words("0".to_owned(), left, nought + 4.0, "end"));
+        .add(words(
+            &pressure(plot.highest).figure,
+            left,
+            top + 4.0,
+            "end",
+        ))
+        .add(words("0", left, nought + 4.0, "end"));
     let title = format!(
         "{}, {}",
         sheet.label(Label::PressureLine),
@@ -152,18 +157,18 @@ pub fn heat_svg(run: &WorkedPlan, language: Language, units: UnitSystem) -> Opti
             HeatLine::Wall => HeatLabel::LineWall,
             HeatLine::DewPoint => HeatLabel::LineDewPoint,
         }));
-        group = group.add(words(name, PLOT_WIDTH - PLOT_RIGHT - 6.0, y, "end"));
+        group = group.add(words(&name, PLOT_WIDTH - PLOT_RIGHT - 6.0, y, "end"));
     }
     let degrees = |celsius: f64| units.temperature(Temperature::from_celsius(celsius));
     let left = PLOT_LEFT - 5.0;
     group = group
         .add(words(
-            degrees(plot.highest).figure,
+            &degrees(plot.highest).figure,
             left,
             PLOT_TOP + 4.0,
             "end",
         ))
-        .add(words(degrees(plot.lowest).figure, left, foot + 4.0, "end"));
+        .add(words(&degrees(plot.lowest).figure, left, foot + 4.0, "end"));
     let name = sheet.label(Label::Heat(HeatLabel::Line));
     let title = format!("{name}, {}", degrees(0.0).unit);
     let end = plot.line.last().map(|at| at.distance).unwrap_or_default();
@@ -178,8 +183,8 @@ fn stroke(data: String, colour: &str, width: f64) -> Path {
         .set("stroke-width", width)
 }
 
-fn words(text: String, x: f64, y: f64, anchor: &str) -> Text {
-    Text::new(holdable(&text))
+fn words(text: &str, x: f64, y: f64, anchor: &str) -> Text {
+    Text::new(holdable(text))
         .set("x", x)
         .set("y", y)
         .set("font-size", LETTERS)
@@ -212,9 +217,9 @@ impl Sheet {
             format!("{title}: {job}")
         };
         let plot = plot
-            .add(words("0".to_owned(), PLOT_LEFT, foot, "start"))
+            .add(words("0", PLOT_LEFT, foot, "start"))
             .add(words(
-                format!("{along} {}", self.units.length(end)),
+                &format!("{along} {}", self.units.length(end)),
                 PLOT_WIDTH - PLOT_RIGHT,
                 foot,
                 "end",
@@ -230,7 +235,7 @@ impl Sheet {
             .set("viewBox", (0.0, 0.0, width, height))
             .set("font-family", FONTS)
             .add(paper)
-            .add(words(heading, 10.0, 16.0, "start").set("font-weight", "bold"))
+            .add(words(&heading, 10.0, 16.0, "start").set("font-weight", "bold"))
             .add(plot)
             .to_string();
         text.push('\n');

@@ -28,8 +28,8 @@ impl Paper {
     /// The class of a sheet on this paper.
     pub const fn class(self) -> &'static str {
         match self {
-            Self::Letter => "sheet-paper sheet-letter",
-            Self::A4 => "sheet-paper sheet-a4",
+            Self::Letter => "paper paper-letter",
+            Self::A4 => "paper paper-a4",
         }
     }
 
@@ -87,7 +87,7 @@ fn inert(text: &str) -> String {
             '\'' => safe.push_str("&#39;"),
             '\n' | '\t' => safe.push(letter),
             other if other.is_control() || matches!(other, '\u{fffe}' | '\u{ffff}') => {
-                safe.push(' ')
+                safe.push(' ');
             }
             other => safe.push(other),
         }
@@ -110,17 +110,17 @@ impl Html {
             SheetPart::Title(text) => self.put("h1", text),
             SheetPart::Heading(text) => self.put("h2", text),
             SheetPart::Paragraph(text) => self.put("p dir=\"auto\"", text),
-            SheetPart::Fine(text) => self.put("p class=\"sheet-fine\" dir=\"auto\"", text),
+            SheetPart::Fine(text) => self.put("p class=\"paper-fine\" dir=\"auto\"", text),
             SheetPart::List(lines) => self.list("ul", "ul", lines),
-            SheetPart::FineList(lines) => self.list("ul class=\"sheet-fine\"", "ul", lines),
+            SheetPart::FineList(lines) => self.list("ul class=\"paper-fine\"", "ul", lines),
             SheetPart::Steps(lines) => self.list("ol", "ol", lines),
             SheetPart::Table(table) => self.table(table),
             SheetPart::Drawing(drawing) => {
                 let name = inert(&drawing.name);
                 let class = if drawing.is_narrow {
-                    "sheet-drawing sheet-narrow"
+                    "paper-drawing paper-narrow"
                 } else {
-                    "sheet-drawing"
+                    "paper-drawing"
                 };
                 let _ = write!(
                     self.0,
@@ -129,7 +129,7 @@ impl Html {
                 );
             }
             SheetPart::Pictures(pictures) => {
-                self.0.push_str("<div class=\"print-pictures\">");
+                self.0.push_str("<div class=\"paper-pictures\">");
                 for picture in pictures {
                     let name = inert(&picture.name);
                     // Base64 holds no letter of HTML's own; what is read and edited is checked for it.
@@ -144,7 +144,7 @@ impl Html {
                 self.0.push_str("</div>");
             }
             SheetPart::Blank(lines) => {
-                self.0.push_str("<dl class=\"sheet-blanks\">");
+                self.0.push_str("<dl class=\"paper-blanks\">");
                 for (name, text) in lines {
                     let _ = write!(
                         self.0,
@@ -169,13 +169,13 @@ impl Html {
     fn table(&mut self, table: &SheetTable) {
         let class = |column: usize| {
             if table.figures.contains(&column) {
-                " class=\"sheet-figure\""
+                " class=\"paper-figure\""
             } else {
                 ""
             }
         };
         self.0.push_str(if table.is_fine {
-            "<table class=\"sheet-fine\"><thead><tr>"
+            "<table class=\"paper-fine\"><thead><tr>"
         } else {
             "<table><thead><tr>"
         });

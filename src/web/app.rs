@@ -4,6 +4,7 @@ use super::air_panel::AirPanel;
 use super::code_panel::CodePanel;
 use super::drawing::Drawing;
 use super::elevation_panel::ElevationPanel;
+use super::handover_panel::HandoverPanel;
 use super::header::Header;
 use super::heat_panel::HeatPanel;
 use super::keep::{self, Opening};
@@ -11,7 +12,9 @@ use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
 use super::ledger::LedgerPanel;
 use super::panic_report;
+use super::paper_client::Papers;
 use super::pressure_panel::PressurePanel;
+use super::print_sheet::{PrintSheet, Printing};
 use super::remarks::Remarks;
 use super::reroute_panel::ReroutePanel;
 use super::search_client::Reroutes;
@@ -20,7 +23,6 @@ use super::shares_panel::SharesPanel;
 use super::shelf::Shelf;
 use super::shelf_view::ShelfDialog;
 use super::site_panel::SitePanel;
-use super::site_sheet::{Printing, VisitPaper};
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
 use super::store::{Diameter, Store, Version, label_text};
@@ -53,7 +55,8 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
     provide_context(store);
     provide_context(Shelf::new());
-    provide_context(Printing(RwSignal::new(false)));
+    provide_context(Printing(RwSignal::new(None)));
+    provide_context(Papers::new());
     view! {
         <Header/>
         <KeepNotice/>
@@ -75,6 +78,7 @@ fn App(opening: Opening) -> impl IntoView {
             <div class="sheet-site">
                 <ReroutePanel/>
                 <CodePanel/>
+                <HandoverPanel/>
                 <AirPanel/>
                 <Remarks/>
                 <SharesPanel/>
@@ -85,7 +89,7 @@ fn App(opening: Opening) -> impl IntoView {
         <Spoken/>
         <KeysHelp/>
         <ShelfDialog/>
-        <VisitPaper/>
+        <PrintSheet/>
     }
 }
 

@@ -98,14 +98,10 @@ pub(super) fn things(plan: &Plan, figures: &Figures) -> Vec<Thing> {
                 });
             }
             ElementKind::Elbow {
-                elbow: ElbowKind::BentFlexible,
-                ..
-            } => {}
-            ElementKind::Elbow {
                 angle,
                 elbow,
                 radius,
-            } => found.push(Thing::Elbow {
+            } if elbow != ElbowKind::BentFlexible => found.push(Thing::Elbow {
                 elbow,
                 angle,
                 radius,
@@ -119,7 +115,9 @@ pub(super) fn things(plan: &Plan, figures: &Figures) -> Vec<Thing> {
                 kind: termination,
                 diameter,
             }),
-            ElementKind::AreaChange { .. }
+            // Flexible duct bent by hand is no part of its own; the others are no parts at all.
+            ElementKind::Elbow { .. }
+            | ElementKind::AreaChange { .. }
             | ElementKind::Blockage { .. }
             | ElementKind::Leak { .. }
             | ElementKind::MakeUpAir { .. } => {}

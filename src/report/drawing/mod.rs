@@ -181,8 +181,8 @@ impl Sheet {
     fn add(&self, group: Group, mark: &Mark) -> Group {
         let look = Look::of(mark, self.millimetres_per_metre());
         match &mark.shape {
-            // Handles belong to the page.
-            Shape::Dot(_) => group,
+            // Handles belong to the page; texts lie over everything else.
+            Shape::Dot(_) | Shape::Text { .. } => group,
             Shape::Path(steps) => group.add(
                 Path::new()
                     .set("d", self.path(steps))
@@ -227,8 +227,6 @@ impl Sheet {
                         ),
                 )
             }
-            // Texts lie over everything else.
-            Shape::Text { .. } => group,
         }
     }
 

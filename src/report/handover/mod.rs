@@ -184,7 +184,7 @@ impl Page<'_> {
     fn signature(&mut self) {
         let remarks = self.job.run.plan.handover.remarks.clone();
         if !remarks.is_empty() {
-            self.heading(HandoverLabel::RemarksHeading);
+            self.heading(HandoverLabel::Remarks);
             self.to.paragraph(remarks);
         }
         self.heading(HandoverLabel::SignHeading);

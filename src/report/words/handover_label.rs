@@ -82,7 +82,6 @@ pub enum HandoverLabel {
     ColumnLeft,
     TooLong,
     PipeNotKnown,
-    RemarksHeading,
     SourcesHeading,
     BandMeaning,
     SignHeading,

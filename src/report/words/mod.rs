@@ -36,6 +36,9 @@ pub enum Language {
 }
 
 impl Language {
+    /// Every one.
+    pub const ALL: [Self; 1] = [Self::English];
+
     /// Its code in a file (BCP 47).
     pub const fn code(self) -> &'static str {
         match self {

@@ -95,7 +95,6 @@ pub(super) const fn handover_label(key: HandoverLabel) -> &'static str {
         HandoverLabel::PipeNotKnown => {
             "Lengths marked estimated or concealed have to be measured before anything is cut."
         }
-        HandoverLabel::RemarksHeading => "Remarks",
         HandoverLabel::SourcesHeading => "Assumptions and sources",
         HandoverLabel::BandMeaning => {
             "A band runs from the 10th to the 90th percentile of all uncertain inputs drawn together. Predicted figures are for a clean run, unless the drawing says otherwise."

@@ -31,6 +31,7 @@ use action_name::action_name;
 use fixed::{caution, label};
 use trouble::{file, length_text, refusal};
 
+#[allow(clippy::too_many_lines, reason = "one arm a message")]
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
