@@ -51,6 +51,14 @@ pub fn visit_sheet(sheet: &VisitSheet<'_>) -> Sheet {
     page.to
 }
 
+/// Before and after, added to another sheet.
+pub(super) fn add_before_and_after(sheet: &VisitSheet<'_>, to: &mut Sheet) {
+    if let (Some(mut page), Some(diagnosis)) = (Page::of(sheet), sheet.diagnosis) {
+        page.after(diagnosis);
+        to.parts.append(&mut page.to.parts);
+    }
+}
+
 /// What was read and done in the visit, what it means, before and after, and its pictures, added to
 /// another sheet.
 pub(super) fn add_visit(sheet: &VisitSheet<'_>, to: &mut Sheet) {

@@ -200,19 +200,19 @@ fn hostile() -> Vec<String> {
 
 fn with_texts(text: &str) -> Plan {
     let mut plan = house_with_readings();
-    plan.title = text.to_owned();
-    plan.note = text.to_owned();
+    text.clone_into(&mut plan.title);
+    text.clone_into(&mut plan.note);
     for obstacle in &mut plan.obstacles {
-        obstacle.name = text.to_owned();
+        text.clone_into(&mut obstacle.name);
     }
     for visit in &mut plan.visits {
-        visit.date = text.to_owned();
-        visit.note = text.to_owned();
+        text.clone_into(&mut visit.date);
+        text.clone_into(&mut visit.note);
     }
-    plan.handover.date = text.to_owned();
-    plan.handover.made_for = text.to_owned();
-    plan.handover.made_by = text.to_owned();
-    plan.handover.remarks = text.to_owned();
+    text.clone_into(&mut plan.handover.date);
+    text.clone_into(&mut plan.handover.made_for);
+    text.clone_into(&mut plan.handover.made_by);
+    text.clone_into(&mut plan.handover.remarks);
     plan
 }
 
@@ -262,7 +262,7 @@ fn whatever_was_typed_is_nothing_but_text() {
             let document = roxmltree::Document::parse(&document)
                 .unwrap_or_else(|error| panic!("{error} with {text:.60}"));
             let elements = document.root_element().descendants();
-            let elements = elements.filter(|node| node.is_element()).skip(1);
+            let elements = elements.filter(roxmltree::Node::is_element).skip(1);
             let mut count = 0;
             for element in elements {
                 count += 1;
@@ -280,7 +280,7 @@ fn whatever_was_typed_is_nothing_but_text() {
             );
             let of_plain = roxmltree::Document::parse(&of_plain).unwrap();
             let of_plain = of_plain.root_element().descendants();
-            let expected = of_plain.filter(|node| node.is_element()).count() - 1;
+            let expected = of_plain.filter(roxmltree::Node::is_element).count() - 1;
             assert_eq!(count, expected, "{text:.60}");
             let file = sheet_file(&sheet, &plan.title, Paper::A4, ENGLISH);
             assert_eq!(file.matches("<script").count(), 0);

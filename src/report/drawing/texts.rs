@@ -19,6 +19,11 @@ const LONGEST_NAME: usize = 40;
 /// Of more texts, or more places of the duct, none is moved out of another's way: no house has them.
 const MOST_TEXTS: usize = 200;
 const MOST_PLACES: usize = 4_000;
+/// What lying on another text, or on a place of the duct, is worth of moving aside, mm; and how much more
+/// a rank stays by its element than a length does.
+const ON_TEXT: f64 = 30.0;
+const ON_DUCT: f64 = 4.0;
+const RANK_STAYS: f64 = 2.5;
 /// From place to place along the duct, mm.
 const STEP: f64 = 1.5;
 
@@ -78,23 +83,24 @@ pub(super) fn placed_texts(plan: &Plan, marks: &[Mark], wish: DrawingWish) -> Ve
             continue;
         };
         let places = places(&text, at, aside, radius);
+        let meant = places[0];
+        #[allow(clippy::cast_precision_loss, reason = "a few")]
         let cost = |text: &PlacedText| {
-            let on_texts = placed.iter().filter(|other| text.meets(other)).count();
-            let on_duct = duct.iter().filter(|at| text.covers(**at, radius)).count();
-            on_texts * 1000 + on_duct
+            let on_texts = placed.iter().filter(|other| text.meets(other)).count() as f64;
+            let on_duct = duct.iter().filter(|at| text.covers(**at, radius)).count() as f64;
+            let off = (text.at.0 - meant.0).hypot(text.at.1 - meant.1);
+            let off = if is_rank { off * RANK_STAYS } else { off };
+            on_texts * ON_TEXT + on_duct * ON_DUCT + off
         };
-        text.at = places[0];
+        text.at = meant;
         if moves {
-            let mut least = usize::MAX;
-            let mut best = places[0];
+            let mut least = cost(&text);
+            let mut best = meant;
             for place in places {
                 text.at = place;
                 let own = cost(&text);
                 if own < least {
                     (least, best) = (own, place);
-                }
-                if own == 0 {
-                    break;
                 }
             }
             text.at = best;
@@ -104,19 +110,28 @@ pub(super) fn placed_texts(plan: &Plan, marks: &[Mark], wish: DrawingWish) -> Ve
     placed
 }
 
-/// Where a text may stand, the place that it is meant for first: farther off, and on the other side.
+/// Where a text may stand, the place that it is meant for first: farther off, on the other side, and
+/// moved along.
 fn places(text: &PlacedText, at: (f64, f64), aside: Heading, radius: f64) -> Vec<(f64, f64)> {
     /// Rows farther off.
     const ROWS: [f64; 4] = [0.0, 1.0, 2.0, 3.0];
+    /// Of its own extent.
+    const ALONG: [f64; 3] = [0.0, 0.9, -0.9];
     let (half, tall) = text.half();
     let mut found = Vec::new();
     for row in ROWS {
-        for side in [1.0, -1.0] {
-            let (right, down) = (aside.x * side, aside.y * side);
-            // As far as its own edge is clear of the duct.
-            let own = right.abs() * half + down.abs() * tall;
-            let reach = radius + GAP + own + row * (LETTERS + GAP);
-            found.push((at.0 + right * reach, at.1 + down * reach));
+        for along in ALONG {
+            for side in [1.0, -1.0] {
+                let (right, down) = (aside.x * side, aside.y * side);
+                // As far as its own edge is clear of the duct.
+                let own = right.abs() * half + down.abs() * tall;
+                let reach = radius + GAP + own + row * (LETTERS + GAP);
+                let shift = along * 2.0 * (down.abs() * half + right.abs() * tall);
+                found.push((
+                    at.0 + right * reach - down * shift,
+                    at.1 + down * reach + right * shift,
+                ));
+            }
         }
     }
     found

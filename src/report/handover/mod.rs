@@ -13,7 +13,7 @@ pub use job::{HandoverJob, OtherRun, VisitFound, WorkedPlan};
 use super::drawing::{DrawingWish, drawing_at, drawing_width, fitting_scale};
 use super::sheet::{Sheet, SheetDrawing, SheetPart};
 use super::sheet_html::Paper;
-use super::visit_sheet::{VisitSheet, add_visit};
+use super::visit_sheet::{VisitSheet, add_before_and_after, add_visit};
 use super::words::{Caution, HandoverLabel, HandoverMessage, Label, Language, Message, say};
 use crate::diagnosis::Suggestion;
 use crate::plan::Energy;
@@ -45,8 +45,9 @@ pub struct SheetWish {
     pub units: UnitSystem,
 }
 
-/// How high the drawing may be, mm: room for the text of a short sheet below it.
+/// How high the drawing may be, mm: on a customer's sheet there is room for a short text below it.
 const DRAWING_HEIGHT: f64 = 84.0;
+const FULL_DRAWING_HEIGHT: f64 = 125.0;
 /// A drawing as wide as this, mm, leaves room for text beside it.
 const NARROW: f64 = 98.0;
 /// White at each side of the paper, mm; the style has the same.
@@ -64,8 +65,8 @@ pub fn handover_sheet(job: &HandoverJob, wish: SheetWish) -> Sheet {
     page.found();
     page.figures();
     page.steps();
+    page.visit();
     if page.is_full() {
-        page.visit();
         page.code();
         page.ledger();
     }
@@ -131,7 +132,12 @@ impl Page<'_> {
         } = self.wish;
         let run = &self.job.run;
         let (width, _) = paper.size();
-        let room = (width - 2.0 * PAPER_MARGIN, DRAWING_HEIGHT);
+        let height = if self.is_full() {
+            FULL_DRAWING_HEIGHT
+        } else {
+            DRAWING_HEIGHT
+        };
+        let room = (width - 2.0 * PAPER_MARGIN, height);
         let scale = fitting_scale(&run.plan, run.ledger(), language, units, room);
         let drawing = DrawingWish {
             language,
@@ -149,7 +155,7 @@ impl Page<'_> {
         }));
     }
 
-    /// What was read and done on site.
+    /// What was read and done on site; for the customer only what changed by it.
     fn visit(&mut self) {
         let Some(found) = &self.job.visit else {
             return;
@@ -163,7 +169,11 @@ impl Page<'_> {
             language: self.wish.language,
             units: self.wish.units,
         };
-        add_visit(&sheet, &mut self.to);
+        if self.is_full() {
+            add_visit(&sheet, &mut self.to);
+        } else {
+            add_before_and_after(&sheet, &mut self.to);
+        }
     }
 
     /// Those that always stand, and those of the next test.

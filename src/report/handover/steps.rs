@@ -38,11 +38,14 @@ impl Page<'_> {
         let topic = |topic| self.say(Message::RuleTopic(topic));
         let mut steps = Vec::new();
         for finding in of(Verdict::DoesNotMeet) {
-            steps.push(self.tell(HandoverMessage::PutRight(
+            let asks = self.say(Message::RuleAsks(finding));
+            let measured = self.measured(finding);
+            let step = self.tell(HandoverMessage::PutRight(
                 &topic(finding.topic),
                 finding.section,
-                &self.say(Message::RuleAsks(finding)),
-            )));
+                format!("{asks} {measured}").trim_end(),
+            ));
+            steps.push(step);
         }
         for finding in of(Verdict::CannotTell) {
             let settles = self.measured(finding);

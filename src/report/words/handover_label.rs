@@ -134,7 +134,8 @@ pub enum HandoverMessage<'a> {
         /// At most so much over the least that could be bought; none where nothing less could.
         over_least: Option<Length>,
     },
-    /// A rule that is not kept, to be put right: its topic, section and what it asks, as said.
+    /// A rule that is not kept, to be put right: its topic, its section, and what it asks and was measured,
+    /// as said.
     PutRight(&'a str, &'a str, &'a str),
     /// A rule that cannot be told, to be settled.
     Settle(&'a str, &'a str),
