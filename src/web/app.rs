@@ -52,11 +52,12 @@ fn show(opening: Opening) {
 fn App(opening: Opening) -> impl IntoView {
     let store = Store::new(opening);
     provide_context(Diameter::of(&store));
-    provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
+    let reroutes = Reroutes::start(Memo::new(move |_| Version(store.held())));
+    provide_context(reroutes);
     provide_context(store);
     provide_context(Shelf::new());
     provide_context(Printing(RwSignal::new(None)));
-    provide_context(Papers::new());
+    provide_context(Papers::new(reroutes));
     view! {
         <Header/>
         <KeepNotice/>

@@ -23,14 +23,16 @@ type Then = Box<dyn FnOnce(Option<String>)>;
 /// What asks for sheets and files, small enough to be copied about.
 #[derive(Clone, Copy)]
 pub(super) struct Papers {
+    reroutes: Reroutes,
     worker: StoredValue<Option<Worker>, LocalStorage>,
     waiting: StoredValue<BTreeMap<u32, Then>, LocalStorage>,
     last_id: StoredValue<u32>,
 }
 
 impl Papers {
-    pub fn new() -> Self {
+    pub fn new(reroutes: Reroutes) -> Self {
         Self {
+            reroutes,
             worker: StoredValue::new_local(None),
             waiting: StoredValue::new_local(BTreeMap::new()),
             last_id: StoredValue::new(0),
@@ -53,7 +55,7 @@ impl Papers {
             paper_protocol: PAPER_PROTOCOL,
             id,
             visit: open_visit(store, &plan),
-            other: other_run(store),
+            other: other_run(store, self.reroutes),
             plan: (*plan).clone(),
             wish,
             what,
@@ -135,8 +137,7 @@ fn open_visit(store: Store, plan: &Plan) -> Option<usize> {
 
 /// The suggestion that is shown on the drawing; else the run that the present one was taken in place of;
 /// else the best that was found.
-pub(super) fn other_run(store: Store) -> OtherAsk {
-    let reroutes = expect_context::<Reroutes>();
+fn other_run(store: Store, reroutes: Reroutes) -> OtherAsk {
     let offered = |index: usize| {
         untrack(|| reroutes.with_suggestion(index, |it| OtherAsk::Offered(Box::new(it.clone()))))
     };
