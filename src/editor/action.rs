@@ -2,9 +2,9 @@
 
 use super::{Tool, Turn, VisitChange};
 use crate::plan::{
-    BendMethod, CodeChoice, Dryer, Duct, Elbow, ElementId, Exhaust, Flow, Heading, Input, LegState,
-    NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Run, Site, Termination, ThingId,
-    Wall, Zone,
+    BendMethod, CodeChoice, Dryer, Duct, Elbow, ElementId, Exhaust, Flow, Handover, Heading, Input,
+    LegState, NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Run, Site, Termination,
+    ThingId, Wall, Zone,
 };
 use crate::units::{Length, UnitSystem};
 use std::sync::Arc;
@@ -164,6 +164,8 @@ pub enum Action {
         /// A note below it.
         note: String,
     },
+    /// Set what is typed for the handover sheet.
+    SetHandover(Box<Handover>),
     /// Set the house's surroundings.
     SetSite(Site),
     /// Set the exhaust air.

@@ -39,6 +39,14 @@ impl History {
         Some(name)
     }
 
+    /// The plan as it was before another run was taken last, in the job that is open.
+    pub fn before_reroute(&self) -> Option<&Arc<Plan>> {
+        let steps = self.undo.iter().rev();
+        let mut of_job = steps.take_while(|(name, _)| *name != ActionName::OpenPlan);
+        let taken = of_job.find(|(name, _)| *name == ActionName::TakeReroute);
+        taken.map(|(_, before)| before)
+    }
+
     /// The step that undo would take back.
     pub fn next_undo(&self) -> Option<ActionName> {
         self.undo.back().map(|(name, _)| *name)

@@ -184,6 +184,10 @@ fn one_change(plan: &Plan, action: Action) -> Option<(ActionName, Changed)> {
                 plan.note = note;
             }),
         ),
+        Action::SetHandover(handover) => (
+            ActionName::SetHandover,
+            change::alter(plan, |plan| plan.handover = *handover),
+        ),
         Action::SetSite(site) => (
             ActionName::SetAir,
             change::alter(plan, |plan| plan.site = site),

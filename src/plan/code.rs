@@ -3,9 +3,7 @@
 
 use super::RuleTopic;
 use crate::units::{Length, Pressure};
-use serde::de::value::MapAccessDeserializer;
-use serde::de::{MapAccess, Visitor};
-use serde::{Deserialize, Deserializer, Serialize};
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// The rule set and how it is read.
@@ -20,7 +18,7 @@ pub struct CodeChoice {
     #[serde(
         default,
         skip_serializing_if = "MakerLimits::is_empty",
-        deserialize_with = "object"
+        deserialize_with = "super::only_object::read"
     )]
     pub maker: MakerLimits,
     /// The rules that somebody looked at on site and found kept.
@@ -73,21 +71,6 @@ pub struct MakerLimits {
         skip_serializing_if = "Option::is_none"
     )]
     pub back_pressure: Option<Pressure>,
-}
-
-/// Reads limits from an object alone: a record whose fields can all be left out would take a list too.
-fn object<'de, D: Deserializer<'de>>(reader: D) -> Result<MakerLimits, D::Error> {
-    struct Object;
-    impl<'de> Visitor<'de> for Object {
-        type Value = MakerLimits;
-        fn expecting(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-            out.write_str("an object")
-        }
-        fn visit_map<A: MapAccess<'de>>(self, fields: A) -> Result<MakerLimits, A::Error> {
-            MakerLimits::deserialize(MapAccessDeserializer::new(fields))
-        }
-    }
-    reader.deserialize_map(Object)
 }
 
 impl MakerLimits {

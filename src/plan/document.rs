@@ -2,8 +2,8 @@
 //! carry their unit.
 
 use super::{
-    CodeChoice, Exhaust, Heading, Obstacle, Opening, Override, Picture, Point, Run, Visit, Wall,
-    Zone,
+    CodeChoice, Exhaust, Handover, Heading, Obstacle, Opening, Override, Picture, Point, Run,
+    Visit, Wall, Zone,
 };
 use crate::source::source;
 use crate::units::{Airflow, Angle, Length, Pressure, Temperature};
@@ -57,6 +57,13 @@ pub struct Plan {
     /// What was read and done on site, the newest visit last.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub visits: Vec<Visit>,
+    /// What is typed for the handover sheet.
+    #[serde(
+        default,
+        skip_serializing_if = "Handover::is_empty",
+        deserialize_with = "super::only_object::read"
+    )]
+    pub handover: Handover,
 }
 
 impl Plan {

@@ -6,8 +6,8 @@
 use super::document::COMMON_CEILING;
 use super::{
     AlongRun, BendMethod, CodeChoice, Dryer, Duct, Elbow, ElbowKind, Energy, Exhaust, Fitting,
-    Flow, LegState, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide, Phase, Plan,
-    Point, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
+    Flow, Handover, LegState, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide,
+    Phase, Plan, Point, Riser, RuleSetId, Run, RunPoint, Site, Termination, TerminationKind, Wall,
 };
 use crate::units::{Length, Pressure, Temperature};
 
@@ -170,5 +170,6 @@ pub fn blank(title: String) -> Plan {
             termination: Termination::clean(TerminationKind::WallHood),
         },
         visits: Vec::new(),
+        handover: Handover::default(),
     }
 }

@@ -96,6 +96,12 @@ impl Field {
     /// How many pictures a visit may hold; so many are added to a plan in all, which leaves room in its
     /// file for a floor plan's picture.
     pub const VISIT_PICTURES: Self = Self::new(0.0, 12.0);
+    /// A free text of the handover sheet, characters.
+    pub const HANDOVER_TEXT: Self = Self::new(0.0, 10_000.0);
+    /// A length that pipe is bought in, m.
+    pub const STOCK_LENGTH: Self = Self::new(0.3, 12.0);
+    /// How many lengths pipe is bought in.
+    pub const STOCK_LENGTHS: Self = Self::new(0.0, 8.0);
     /// How many points, walls or other things a plan may have.
     pub const COUNT: Self = Self::new(0.0, 10_000.0);
 

@@ -50,6 +50,7 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     check.overrides(plan);
     check.maker(plan);
     check.visits(plan);
+    check.handover(plan);
     check.first.map_or(Ok(()), Err)
 }
 
@@ -288,6 +289,30 @@ impl Check {
                 ..Field::OVERRIDE
             };
             self.value(&format!("{path}.high"), set.high, above);
+        }
+    }
+
+    fn handover(&mut self, plan: &Plan) {
+        let handover = &plan.handover;
+        let texts = [
+            ("date", &handover.date),
+            ("made_for", &handover.made_for),
+            ("made_by", &handover.made_by),
+            ("remarks", &handover.remarks),
+        ];
+        for (name, text) in texts {
+            let path = format!("handover.{name}");
+            self.count(&path, text.chars().count(), Field::HANDOVER_TEXT);
+        }
+        let stock = &handover.stock_lengths;
+        self.count(
+            "handover.stock_lengths_m",
+            stock.len(),
+            Field::STOCK_LENGTHS,
+        );
+        for (index, length) in stock.iter().enumerate() {
+            let path = format!("handover.stock_lengths_m[{index}]");
+            self.value(&path, length.metres(), Field::STOCK_LENGTH);
         }
     }
 

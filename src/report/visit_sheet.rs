@@ -1,13 +1,13 @@
 //! A visit as a sheet for paper: what was made ready, read, seen and mended, what it means, before and
-//! after, pictures and cautions. Text of an HTML element's inside; whatever was typed is inert in it.
+//! after, pictures and cautions. The handover sheet takes parts of it.
 
+use super::sheet::{Sheet, SheetPart, SheetPicture};
 use super::words::{Caution, Label, LanguageLabel, Message, SiteLabel, SiteMessage, say};
 use super::{Figures, SiteSpeaker};
 use crate::diagnosis::{CleanReading, Diagnosis, Suggestion, against_limit, before_and_after};
 use crate::plan::{Energy, Entry, Measured, Plan, Preparation, Reading, Visit};
 use crate::report::words::Language;
 use crate::units::{Airflow, UnitSystem};
-use std::fmt::Write;
 
 /// How many faults are listed, and the odds below which none is.
 const LISTED: usize = 6;
@@ -33,106 +33,88 @@ pub struct VisitSheet<'a> {
     pub units: UnitSystem,
 }
 
-/// The sheet as the inside of an HTML element; empty where there is no such visit.
-pub fn visit_sheet(sheet: &VisitSheet<'_>) -> String {
-    let Some(visit) = sheet.plan.visits.get(sheet.visit) else {
-        return String::new();
-    };
-    let mut page = Page {
-        sheet,
-        visit,
-        speaker: SiteSpeaker {
-            language: sheet.language,
-            units: sheet.units,
-            elements: &sheet.figures.elements,
-        },
-        text: String::new(),
+/// The sheet; empty where there is no such visit.
+pub fn visit_sheet(sheet: &VisitSheet<'_>) -> Sheet {
+    let Some(mut page) = Page::of(sheet) else {
+        return Sheet::default();
     };
     page.head();
     page.ready();
     page.entries();
     if let Some(diagnosis) = sheet.diagnosis {
-        page.meaning(diagnosis);
+        page.odds(diagnosis);
+        page.next(diagnosis);
         page.after(diagnosis);
     }
     page.pictures();
     page.cautions();
-    page.text
+    page.to
 }
 
-/// `text` with what HTML would take for its own.
-fn inert(text: &str) -> String {
-    let mut safe = String::with_capacity(text.len());
-    for letter in text.chars() {
-        match letter {
-            '&' => safe.push_str("&amp;"),
-            '<' => safe.push_str("&lt;"),
-            '>' => safe.push_str("&gt;"),
-            '"' => safe.push_str("&quot;"),
-            '\'' => safe.push_str("&#39;"),
-            other => safe.push(other),
-        }
+/// Before and after, added to another sheet.
+pub(super) fn add_before_and_after(sheet: &VisitSheet<'_>, to: &mut Sheet) {
+    if let (Some(mut page), Some(diagnosis)) = (Page::of(sheet), sheet.diagnosis) {
+        page.after(diagnosis);
+        to.parts.append(&mut page.to.parts);
     }
-    safe
+}
+
+/// What was read and done in the visit, what it means, before and after, and its pictures, added to
+/// another sheet.
+pub(super) fn add_visit(sheet: &VisitSheet<'_>, to: &mut Sheet) {
+    if let Some(mut page) = Page::of(sheet) {
+        page.entries();
+        if let Some(diagnosis) = sheet.diagnosis {
+            page.odds(diagnosis);
+            page.after(diagnosis);
+        }
+        page.pictures();
+        to.parts.append(&mut page.to.parts);
+    }
 }
 
 struct Page<'a> {
     sheet: &'a VisitSheet<'a>,
     visit: &'a Visit,
     speaker: SiteSpeaker<'a>,
-    text: String,
+    to: Sheet,
 }
 
-impl Page<'_> {
-    /// An element with `text` in it, which it makes inert.
-    fn put(&mut self, element: &str, text: &str) {
-        // Writing into a string cannot fail.
-        let _ = write!(self.text, "<{element}>{}</{element}>", inert(text));
+impl<'a> Page<'a> {
+    fn of(sheet: &'a VisitSheet<'a>) -> Option<Self> {
+        Some(Page {
+            sheet,
+            visit: sheet.plan.visits.get(sheet.visit)?,
+            speaker: SiteSpeaker {
+                language: sheet.language,
+                units: sheet.units,
+                elements: &sheet.figures.elements,
+            },
+            to: Sheet::default(),
+        })
     }
 
     fn heading(&mut self, label: SiteLabel) {
         let text = self.speaker.label(label);
-        self.put("h2", &text);
+        self.to.heading(text);
     }
 
-    fn list(&mut self, lines: impl IntoIterator<Item = String>) {
-        self.text.push_str("<ul>");
-        for line in lines {
-            self.put("li", &line);
-        }
-        self.text.push_str("</ul>");
-    }
-
-    fn table(&mut self, columns: &[SiteLabel], rows: impl IntoIterator<Item = Vec<String>>) {
-        self.text.push_str("<table><thead><tr>");
-        for column in columns {
-            let text = inert(&self.speaker.label(*column));
-            let _ = write!(self.text, "<th scope=\"col\">{text}</th>");
-        }
-        self.text.push_str("</tr></thead><tbody>");
-        for row in rows {
-            self.text.push_str("<tr>");
-            for cell in row {
-                self.put("td", &cell);
-            }
-            self.text.push_str("</tr>");
-        }
-        self.text.push_str("</tbody></table>");
+    fn table(&mut self, columns: &[SiteLabel], rows: Vec<Vec<String>>) {
+        let head = columns.iter().map(|column| self.speaker.label(*column));
+        self.to.table(head.collect(), Vec::new(), rows);
     }
 
     fn head(&mut self) {
         let title = self.speaker.label(SiteLabel::Heading);
-        self.put("h1", &title);
-        self.put("p", &self.sheet.plan.title.clone());
+        self.to.push(SheetPart::Title(title));
+        self.to.paragraph(self.sheet.plan.title.clone());
         let heading = self.speaker.say(SiteMessage::Visit {
             number: self.sheet.visit + 1,
             date: &self.visit.date,
             entries: self.visit.entries.len(),
         });
-        self.put("p", &heading);
-        if !self.visit.note.is_empty() {
-            self.put("p", &self.visit.note.clone());
-        }
+        self.to.paragraph(heading);
+        self.to.paragraph(self.visit.note.clone());
     }
 
     fn ready(&mut self) {
@@ -150,7 +132,7 @@ impl Page<'_> {
         });
         let heats = self.visit.always_heats;
         let heats = heats.then(|| speaker.label(SiteLabel::AlwaysHeats));
-        self.list(lines.into_iter().chain(heats));
+        self.to.list(lines.into_iter().chain(heats));
     }
 
     fn read(&self, index: usize, reading: &Reading) -> String {
@@ -205,7 +187,7 @@ impl Page<'_> {
         self.heading(SiteLabel::EntriesHeading);
         if self.visit.entries.is_empty() {
             let nothing = self.speaker.label(SiteLabel::NothingYet);
-            self.put("p", &nothing);
+            self.to.paragraph(nothing);
             return;
         }
         let entries = self.visit.entries.iter().enumerate();
@@ -237,12 +219,12 @@ impl Page<'_> {
         self.speaker.say(SiteMessage::AirflowNow(mean, low, high))
     }
 
-    /// Odds, airflow, and what to do next.
-    fn meaning(&mut self, diagnosis: &Diagnosis) {
+    /// Odds and airflow.
+    fn odds(&mut self, diagnosis: &Diagnosis) {
         self.heading(SiteLabel::OddsHeading);
         let speaker = self.speaker;
         for caveat in &diagnosis.caveats {
-            self.put("p", &speaker.say(SiteMessage::Caveat(*caveat)));
+            self.to.paragraph(speaker.say(SiteMessage::Caveat(*caveat)));
         }
         let odds = |odds: f64| speaker.say(SiteMessage::Odds(odds));
         let lines = [
@@ -250,7 +232,8 @@ impl Page<'_> {
             (SiteLabel::NothingThatMatters, odds(diagnosis.harmless)),
             (SiteLabel::AirflowNow, self.airflow(diagnosis.airflow_now)),
         ];
-        self.list(lines.map(|(label, figure)| format!("{}: {figure}", speaker.label(label))));
+        self.to
+            .list(lines.map(|(label, figure)| format!("{}: {figure}", speaker.label(label))));
         let listed = diagnosis.causes.iter();
         let listed = listed.filter(|cause| cause.probability >= LEAST_LISTED);
         let rows = listed.take(LISTED).enumerate().map(|(index, cause)| {
@@ -272,15 +255,21 @@ impl Page<'_> {
             SiteLabel::PrintFreeArea,
             SiteLabel::PrintAirflow,
         ];
-        self.table(&columns, rows);
+        self.table(&columns, rows.collect());
+    }
+
+    /// What to do next.
+    fn next(&mut self, diagnosis: &Diagnosis) {
+        let speaker = self.speaker;
         self.heading(SiteLabel::NextHeading);
         if diagnosis.settled {
-            self.put("p", &speaker.label(SiteLabel::PrintSettled));
+            self.to.paragraph(speaker.label(SiteLabel::PrintSettled));
         }
         if let Some(Suggestion { test, cautions, .. }) = &diagnosis.next {
-            self.put("p", &speaker.test(test));
+            self.to.paragraph(speaker.test(test));
             let cautions = cautions.iter();
-            self.list(cautions.map(|caution| speaker.say(SiteMessage::Caution(*caution))));
+            self.to
+                .list(cautions.map(|caution| speaker.say(SiteMessage::Caution(*caution))));
         }
     }
 
@@ -299,7 +288,7 @@ impl Page<'_> {
             (SiteLabel::AirflowNow, self.airflow(diagnosis.airflow_now)),
         ];
         let lines = lines.map(|(label, figure)| format!("{}: {figure}", speaker.label(label)));
-        self.list(lines.into_iter().chain(restored));
+        self.to.list(lines.into_iter().chain(restored));
         let reading = |index: usize| match &self.visit.entries[index] {
             Entry::Reading(reading) => Some(reading),
             _ => None,
@@ -332,20 +321,16 @@ impl Page<'_> {
             return;
         }
         self.heading(SiteLabel::PicturesHeading);
-        self.text.push_str("<div class=\"print-pictures\">");
-        for (index, picture) in self.visit.pictures.iter().enumerate() {
-            let name = SiteMessage::Picture(picture.taken, index + 1);
-            let name = inert(&self.speaker.say(name));
-            let kind = picture.coding.media_type();
-            // Base64 holds no letter of HTML's own; what is read and edited is checked for it.
-            let data = inert(&picture.data_base64);
-            let _ = write!(
-                self.text,
-                "<figure><img alt=\"{name}\" src=\"data:{kind};base64,{data}\">\
-                 <figcaption>{name}</figcaption></figure>"
-            );
-        }
-        self.text.push_str("</div>");
+        let pictures = self.visit.pictures.iter().enumerate();
+        let pictures = pictures.map(|(index, picture)| SheetPicture {
+            name: self
+                .speaker
+                .say(SiteMessage::Picture(picture.taken, index + 1)),
+            kind: picture.coding.media_type(),
+            data_base64: picture.data_base64.to_string(),
+        });
+        let pictures = SheetPart::Pictures(pictures.collect());
+        self.to.push(pictures);
     }
 
     fn cautions(&mut self) {
@@ -355,12 +340,13 @@ impl Page<'_> {
         let cautions: Vec<String> = Caution::standing(gas)
             .map(|caution| say(Message::Caution(caution)))
             .collect();
-        self.put("h2", &heading);
-        self.list(cautions);
+        self.to.heading(heading);
+        self.to.list(cautions);
         let foot = self.speaker.label(SiteLabel::PrintFoot);
-        self.put("p", &foot);
+        self.to.paragraph(foot);
         if self.sheet.language.awaits_review() {
-            self.put("p", &say(Message::Language(LanguageLabel::AwaitsReview)));
+            self.to
+                .paragraph(say(Message::Language(LanguageLabel::AwaitsReview)));
         }
     }
 }

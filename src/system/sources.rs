@@ -14,8 +14,8 @@ use crate::duct::heat_transfer::{
 use crate::duct::tables::{
     blockage, blower, carry_speed, close_elbows, cycle_phase, emissivity, fault_odds,
     flexible_duct, insulation, leak, make_up_air, miller_bend, mitre_reynolds, rigid_duct,
-    segmented_elbow, sharp_mitre, site_reading, termination, test_effort, velocity_points,
-    wall_box,
+    segmented_elbow, sharp_mitre, site_reading, termination, test_effort, trade_parts,
+    velocity_points, wall_box,
 };
 use crate::plan::{CEILING_SOURCE, INSTRUMENT_SOURCE, LUMBER_SOURCE, ROUTE_SOURCE};
 use crate::source::Source;
@@ -111,6 +111,8 @@ pub enum Subject {
     FaultOdds,
     /// What a test on site costs.
     TestEffort,
+    /// What pipe and its small parts are sold and joined as.
+    TradeParts,
     /// What is worked out for each element.
     EachElement,
     /// What a plan sets in place of the project's own.
@@ -118,7 +120,7 @@ pub enum Subject {
 }
 
 /// Every source of the physics with what it is for, in the order in which a run meets them.
-pub static SOURCES: [(Subject, &Source); 53] = [
+pub static SOURCES: [(Subject, &Source); 54] = [
     (Subject::AirDensity, &DENSITY_SOURCE),
     (Subject::AirViscosity, &VISCOSITY_SOURCE),
     (Subject::Saturation, &SATURATION_SOURCE),
@@ -170,6 +172,7 @@ pub static SOURCES: [(Subject, &Source); 53] = [
     (Subject::SiteReading, &site_reading::SOURCE),
     (Subject::FaultOdds, &fault_odds::SOURCE),
     (Subject::TestEffort, &test_effort::SOURCE),
+    (Subject::TradeParts, &trade_parts::SOURCE),
     (Subject::EachElement, &EACH_ELEMENT_SOURCE),
     (Subject::User, &USER_SOURCE),
 ];

@@ -5,6 +5,7 @@ use super::code_panel::CodePanel;
 use super::drawing::Drawing;
 use super::elevation_panel::ElevationPanel;
 use super::first_steps::FirstSteps;
+use super::handover_panel::HandoverPanel;
 use super::header::Header;
 use super::heat_panel::HeatPanel;
 use super::keep::{self, Opening};
@@ -14,7 +15,9 @@ use super::ledger::LedgerPanel;
 use super::link_open::follow_address;
 use super::link_send::{SendLink, SendLinkDialog};
 use super::panic_report;
+use super::paper_client::Papers;
 use super::pressure_panel::PressurePanel;
+use super::print_sheet::{PrintSheet, Printing};
 use super::remarks::Remarks;
 use super::reroute_panel::ReroutePanel;
 use super::search_client::Reroutes;
@@ -27,7 +30,6 @@ use super::side_first::{SideCaption, SideFirst};
 use super::side_head::SideHead;
 use super::side_plot::SideFigures;
 use super::site_panel::SitePanel;
-use super::site_sheet::{Printing, VisitPaper};
 use super::sources_panel::SourcesPanel;
 use super::spoken::Spoken;
 use super::store::{Diameter, Store, Version, label_text};
@@ -57,13 +59,15 @@ fn show(opening: Opening) {
 fn App(opening: Opening) -> impl IntoView {
     let store = Store::new(opening);
     provide_context(Diameter::of(&store));
-    provide_context(Reroutes::start(Memo::new(move |_| Version(store.held()))));
+    let reroutes = Reroutes::start(Memo::new(move |_| Version(store.held())));
+    provide_context(reroutes);
     provide_context(store);
     provide_context(Shelf::new());
     provide_context(SendLink::new());
     provide_context(Side::start(store));
     follow_address(store);
-    provide_context(Printing(RwSignal::new(false)));
+    provide_context(Printing(RwSignal::new(None)));
+    provide_context(Papers::new(reroutes));
     view! {
         <Header/>
         <KeepNotice/>
@@ -90,6 +94,7 @@ fn App(opening: Opening) -> impl IntoView {
             <div class="sheet-site">
                 <ReroutePanel/>
                 <CodePanel/>
+                <HandoverPanel/>
                 <AirPanel/>
                 <Remarks/>
                 <SharesPanel/>
@@ -101,7 +106,7 @@ fn App(opening: Opening) -> impl IntoView {
         <KeysHelp/>
         <ShelfDialog/>
         <SendLinkDialog/>
-        <VisitPaper/>
+        <PrintSheet/>
     }
 }
 

@@ -3,27 +3,30 @@
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
 use super::errand_worker;
 use super::open_visit::visit_of;
+use super::paper_protocol::PaperAsk;
+use super::paper_worker::answer;
 use super::search_worker::SearchWorker;
-use crate::diagnosis::{clean_readings, diagnose};
-use crate::plan::{Entry, Plan, Reading};
+use crate::plan::Plan;
+use crate::report::handover::VisitFound;
 use crate::system::{CompiledRun, band_detail, bands};
 use gloo_timers::callback::Timeout;
+use serde::Serialize;
 use std::cell::RefCell;
-use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
 
 /// Listens for plans. What came earlier was held back by `worker-start.js`.
 pub fn start_worker() {
     let scope: DedicatedWorkerGlobalScope = js_sys::global().unchecked_into();
-    let answer = {
+    let hears = {
         let scope = scope.clone();
         let waiting = RefCell::new((None, None));
         let searching = SearchWorker::new(&scope);
         move |event: MessageEvent| {
             let Ok(request) = serde_wasm_bindgen::from_value::<Request>(event.data()) else {
                 if !errand_worker::hear(&scope, &event.data()) {
-                    searching.hear(event.data());
+                    hear_other(&scope, &searching, event.data());
                 }
                 return;
             };
@@ -56,7 +59,7 @@ pub fn start_worker() {
             waiting.replace((detail, site));
         }
     };
-    let listener = Closure::<dyn FnMut(MessageEvent)>::new(answer);
+    let listener = Closure::<dyn FnMut(MessageEvent)>::new(hears);
     scope.set_onmessage(Some(listener.as_ref().unchecked_ref()));
     // The worker listens for as long as it lives.
     listener.forget();
@@ -64,29 +67,37 @@ pub fn start_worker() {
 
 /// What a visit comes to; the newest where none is named.
 fn site(plan: &Plan, visit: Option<&str>) -> SiteAnswer {
-    let Some(visit) = visit_of(plan, visit) else {
-        return SiteAnswer {
+    let visit = visit_of(plan, visit).map(|visit| &visit.id);
+    let index = plan
+        .visits
+        .iter()
+        .position(|other| Some(&other.id) == visit);
+    let found = index.and_then(|index| VisitFound::of(plan, index));
+    found.map_or_else(
+        || SiteAnswer {
             diagnosis: None,
             clean: Vec::new(),
-        };
-    };
-    let reading = |entry: &Entry| match entry {
-        Entry::Reading(reading) => Some(reading.clone()),
-        _ => None,
-    };
-    let readings: Vec<Option<Reading>> = visit.entries.iter().map(reading).collect();
-    let read: Vec<&Reading> = readings.iter().flatten().collect();
-    let mut clean = clean_readings(plan, &read).into_iter();
-    SiteAnswer {
-        clean: readings
-            .iter()
-            .map(|reading| reading.as_ref().and_then(|_| clean.next().flatten()))
-            .collect(),
-        diagnosis: diagnose(plan, visit),
+        },
+        |found| SiteAnswer {
+            diagnosis: found.diagnosis,
+            clean: found.clean,
+        },
+    )
+}
+
+/// What is no plan: something to be made for paper, or a wish for a search.
+fn hear_other(scope: &DedicatedWorkerGlobalScope, searching: &SearchWorker, message: JsValue) {
+    match serde_wasm_bindgen::from_value::<PaperAsk>(message.clone()) {
+        Ok(ask) => {
+            if let Some(answer) = answer(ask) {
+                post(scope, &answer);
+            }
+        }
+        Err(_) => searching.hear(message),
     }
 }
 
-fn post(scope: &DedicatedWorkerGlobalScope, reply: &Reply) {
+fn post(scope: &DedicatedWorkerGlobalScope, reply: &impl Serialize) {
     if let Ok(value) = serde_wasm_bindgen::to_value(reply) {
         // A page that is gone wants no reply.
         let _ = scope.post_message(&value);

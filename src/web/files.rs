@@ -87,13 +87,18 @@ pub(super) fn file_name(title: &str, ending: &str) -> String {
     format!("{plain}.{ending}")
 }
 
-/// Hands a file to the browser's downloads.
+/// Hands a text as a file to the browser's downloads.
 pub(super) fn hand_out(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     let parts = js_sys::Array::of1(&JsValue::from_str(text));
     let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
-    let address = Url::create_object_url_with_blob(&blob)?;
+    hand_out_blob(name, &blob)
+}
+
+/// Hands a file to the browser's downloads.
+pub(super) fn hand_out_blob(name: &str, blob: &Blob) -> Result<(), JsValue> {
+    let address = Url::create_object_url_with_blob(blob)?;
     let link: HtmlAnchorElement = document().create_element("a")?.unchecked_into();
     link.set_href(&address);
     link.set_download(name);

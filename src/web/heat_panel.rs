@@ -1,7 +1,6 @@
 //! The line of temperatures under the pressure line, and what heat and moisture come to.
 
 use super::air_panel::{degrees, temperature_unit};
-use super::heat_plot::{FOOT, HEIGHT, HeatPlot, LEFT, Line, RIGHT, TOP, WIDTH};
 use super::mark_view::is_lit;
 use super::phase_fields::label;
 use super::site_grounds::{GroundsName, GroundsText};
@@ -9,6 +8,9 @@ use super::store::Store;
 use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::{HeatFormula, HeatLabel, Message};
+use crate::scene::{HeatLine as Line, HeatPlot};
+use crate::scene::{PLOT_FOOT as FOOT, PLOT_HEIGHT as HEIGHT, PLOT_LEFT as LEFT};
+use crate::scene::{PLOT_RIGHT as RIGHT, PLOT_TOP as TOP, PLOT_WIDTH as WIDTH};
 use crate::system::{InsulationUpgrade, insulation_that_dries};
 use crate::units::Temperature;
 use leptos::prelude::*;
@@ -96,45 +98,19 @@ fn Plot() -> impl IntoView {
 /// The lines' names at their right ends, each clear of the others.
 #[component]
 fn Names(plot: Memo<Option<HeatPlot>>) -> impl IntoView {
-    /// From one name to the next at least, and from a name to its line.
-    const APART: f64 = 14.0;
-    const ABOVE: f64 = 5.0;
     let places = Memo::new(move |_| {
-        let lines = [
-            (Line::Air, HeatLabel::LineAir),
-            (Line::Wall, HeatLabel::LineWall),
-            (Line::DewPoint, HeatLabel::LineDewPoint),
-        ];
-        let mut found: Vec<(f64, HeatLabel)> = plot.with(|plot| {
-            let Some(plot) = plot else {
-                return Vec::new();
-            };
-            let last = plot.line.last();
-            let place = |(line, name): (Line, HeatLabel)| {
-                let celsius = line.of(last?)?.celsius();
-                Some((plot.y(celsius) - ABOVE, name))
-            };
-            lines.into_iter().filter_map(place).collect()
-        });
-        found.sort_by(|a, b| a.0.total_cmp(&b.0));
-        // From the top down, then up again from the axis.
-        let mut least = TOP + 4.0;
-        for (y, _) in &mut found {
-            *y = y.max(least);
-            least = *y + APART;
-        }
-        let mut most = HEIGHT - FOOT - 4.0;
-        for (y, _) in found.iter_mut().rev() {
-            *y = y.min(most);
-            most = *y - APART;
-        }
-        found
+        plot.with(|plot| plot.as_ref().map_or_else(Vec::new, HeatPlot::name_places))
     });
     move || {
         places
             .get()
             .into_iter()
-            .map(|(y, name)| {
+            .map(|(y, line)| {
+                let name = match line {
+                    Line::Air => HeatLabel::LineAir,
+                    Line::Wall => HeatLabel::LineWall,
+                    Line::DewPoint => HeatLabel::LineDewPoint,
+                };
                 view! { <text class="plot-name end" x=WIDTH - RIGHT - 6.0 y=y>{label(name)}</text> }
             })
             .collect_view()

@@ -6,118 +6,12 @@ use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::Label;
+use crate::scene::PressurePlot as Plot;
+use crate::scene::{PLOT_FOOT as FOOT, PLOT_HEIGHT as HEIGHT, PLOT_LEFT as LEFT};
+use crate::scene::{PLOT_RIGHT as RIGHT, PLOT_TOP as TOP, PLOT_WIDTH as WIDTH};
 use crate::system::{PressurePoint, pressure_line};
 use crate::units::Pressure;
 use leptos::prelude::*;
-use std::fmt::Write;
-
-/// The plot's size and margins, in its own units; it is scaled to the page.
-pub(super) const WIDTH: f64 = 640.0;
-pub(super) const HEIGHT: f64 = 190.0;
-pub(super) const LEFT: f64 = 72.0;
-pub(super) const RIGHT: f64 = 12.0;
-pub(super) const TOP: f64 = 20.0;
-pub(super) const FOOT: f64 = 34.0;
-/// A fitting without length is given this width where the pointer looks for it.
-const LEAST_HIT: f64 = 8.0;
-
-/// A static pressure that was read: how far along, what was read and what the clean run reads, Pa.
-#[derive(Clone, PartialEq)]
-pub(super) struct PlotPoint {
-    pub metres: f64,
-    pub read: f64,
-    pub clean: Option<f64>,
-}
-
-/// From length and pressure to the plot.
-#[derive(Clone, PartialEq)]
-pub(super) struct Plot {
-    line: Vec<PressurePoint>,
-    pub readings: Vec<PlotPoint>,
-    longest: f64,
-    lowest: f64,
-    highest: f64,
-}
-
-impl Plot {
-    /// No run.
-    pub fn empty() -> Self {
-        Self::of(Vec::new(), Vec::new())
-    }
-
-    /// Both on the wider of the two's axes.
-    pub fn share_axes(&mut self, other: &mut Self) {
-        let longest = self.longest.max(other.longest);
-        let lowest = self.lowest.min(other.lowest);
-        let highest = self.highest.max(other.highest);
-        for plot in [self, other] {
-            (plot.longest, plot.lowest, plot.highest) = (longest, lowest, highest);
-        }
-    }
-
-    /// The end of the axis along the run, m.
-    pub const fn longest(&self) -> f64 {
-        self.longest
-    }
-
-    /// The top of the axis of pressure, Pa.
-    pub const fn highest(&self) -> f64 {
-        self.highest
-    }
-
-    pub fn of(line: Vec<PressurePoint>, readings: Vec<PlotPoint>) -> Self {
-        let pressures = line
-            .iter()
-            .flat_map(|at| [at.total.pascals(), at.r#static.pascals()]);
-        let read = readings
-            .iter()
-            .flat_map(|at| core::iter::once(at.read).chain(at.clean));
-        let pressures = pressures.chain(read);
-        let (lowest, highest) = pressures.fold((0.0_f64, 1.0_f64), |(low, high), pressure| {
-            (low.min(pressure), high.max(pressure))
-        });
-        let longest = line.last().map_or(1.0, |at| at.distance.metres().max(0.1));
-        Self {
-            line,
-            readings,
-            longest,
-            lowest,
-            highest,
-        }
-    }
-
-    pub fn x(&self, metres: f64) -> f64 {
-        LEFT + (WIDTH - LEFT - RIGHT) * metres / self.longest
-    }
-
-    pub fn y(&self, pascals: f64) -> f64 {
-        let share = (pascals - self.lowest) / (self.highest - self.lowest);
-        HEIGHT - FOOT - (HEIGHT - FOOT - TOP) * share
-    }
-
-    pub fn path(&self, pressure: impl Fn(&PressurePoint) -> Pressure) -> String {
-        let mut data = String::new();
-        for (index, at) in self.line.iter().enumerate() {
-            let (x, y) = (self.x(at.distance.metres()), self.y(pressure(at).pascals()));
-            let letter = if index == 0 { 'M' } else { 'L' };
-            // Writing into a string cannot fail.
-            let _ = write!(data, "{letter}{x:.1} {y:.1}");
-        }
-        data
-    }
-
-    /// Where an element stands on the plot: from, to.
-    fn span(&self, id: &ElementId) -> Option<(f64, f64)> {
-        let mut of_element = self.line.iter().filter(|at| at.element == *id);
-        let (first, last) = (of_element.next()?, of_element.next()?);
-        let (from, to) = (
-            self.x(first.distance.metres()),
-            self.x(last.distance.metres()),
-        );
-        let short = (LEAST_HIT - (to - from)).max(0.0) / 2.0;
-        Some((from - short, to + short))
-    }
-}
 
 #[component]
 pub(super) fn PressurePanel() -> impl IntoView {
@@ -163,7 +57,7 @@ fn PlotView(plot: Memo<Plot>) -> impl IntoView {
         let shown = store.units.get().pressure(Pressure::from_pascals(pascals));
         shown.figure
     };
-    let ids = Memo::new(move |_| plot.with(elements));
+    let ids = Memo::new(move |_| plot.with(Plot::elements));
     let of_plot = move |look: fn(&Plot) -> f64| plot.with(look);
     let nought = move || of_plot(|plot| plot.y(0.0));
     let top = move || of_plot(|plot| plot.y(plot.highest));
@@ -207,13 +101,6 @@ fn PlotView(plot: Memo<Plot>) -> impl IntoView {
             <text class="plot-mark end" x=WIDTH - RIGHT y=HEIGHT - 10.0>{end}</text>
         </svg>
     }
-}
-
-/// The elements that the line passes, in its order.
-pub(super) fn elements(plot: &Plot) -> Vec<ElementId> {
-    let mut ids: Vec<ElementId> = plot.line.iter().map(|at| at.element.clone()).collect();
-    ids.dedup();
-    ids
 }
 
 /// The part of the plot that an element takes up: lit with it, and selects it.

@@ -1,13 +1,13 @@
 //! Other runs and upgrades: start, progress, the suggestions, and what is done with one.
 
 use super::reroute_options::RerouteOptions;
-use super::reroute_words::{blocked, change, reasons};
 use super::search_client::{Found, Reroutes};
 use super::side::Side;
 use super::side_words::side_text;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{AlongRun, Plan};
+use crate::report::reroute_words::{blocked, change, reasons};
 use crate::report::words::{Label, Message, RerouteText, SideLabel};
 use crate::search::{Figures, Suggestion};
 use crate::system::{InsulationUpgrade, insulated, insulation_that_dries};

@@ -5,12 +5,15 @@ use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored};
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Plan, read, read_jobs, write, write_jobs};
-use crate::report::drawing_svg;
 use crate::report::words::{Label, Language, Message, ShelfLabel};
+use crate::report::{DrawingWish, drawing_at};
 use leptos::prelude::*;
 use std::sync::Arc;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::File;
+
+/// The scale of a job's small picture, which shows no scale.
+const PICTURE_SCALE: u32 = 20;
 
 /// One kept job.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,7 +47,13 @@ impl Entry {
         // What lies under the drawing is large, and no part of it.
         plan.picture = None;
         let units = store.units.get_untracked();
-        let drawing = drawing_svg(&plan, None, Language::English, units);
+        let wish = DrawingWish {
+            language: Language::English,
+            units,
+            scale: PICTURE_SCALE,
+            tells_scale: false,
+        };
+        let drawing = drawing_at(&plan, None, wish);
         let drawing = js_sys::encode_uri_component(&drawing);
         Some(format!("data:image/svg+xml,{drawing}"))
     }

@@ -1,11 +1,14 @@
 //! The pressure lines of both runs, each in a plot of its own on the same two axes.
 
-use super::pressure_panel::{ElementSpan, FOOT, HEIGHT, LEFT, Plot, RIGHT, TOP, WIDTH, elements};
+use super::pressure_panel::ElementSpan;
 use super::side::Side;
 use super::side_table::SideTable;
 use super::side_words::side_text;
 use super::store::{Results, Store, label_text};
 use crate::report::words::{Label, SideLabel};
+use crate::scene::{
+    PLOT_FOOT, PLOT_HEIGHT, PLOT_LEFT, PLOT_RIGHT, PLOT_TOP, PLOT_WIDTH, PressurePlot,
+};
 use crate::system::{PressurePoint, pressure_line};
 use crate::units::{Length, Pressure};
 use leptos::prelude::*;
@@ -31,10 +34,11 @@ fn Plots() -> impl IntoView {
     let side = expect_context::<Side>();
     let plots = Memo::new(move |_| {
         let both = side.with_both(store, |first, second| [plot(first), plot(second)]);
-        let [mut first, mut second] = both.unwrap_or_else(|| [Plot::empty(), Plot::empty()]);
+        let [mut first, mut second] =
+            both.unwrap_or_else(|| [PressurePlot::empty(), PressurePlot::empty()]);
         // What is hidden must not show in the other's axes either.
         if side.hides() {
-            second = Plot::empty();
+            second = PressurePlot::empty();
         }
         first.share_axes(&mut second);
         [first, second]
@@ -49,21 +53,21 @@ fn Plots() -> impl IntoView {
     }
 }
 
-fn plot(results: &Results) -> Plot {
+fn plot(results: &Results) -> PressurePlot {
     let working = results.assessment.working.as_ref();
-    working.map_or_else(Plot::empty, |(point, ledger)| {
-        Plot::of(pressure_line(point, ledger), Vec::new())
+    working.map_or_else(PressurePlot::empty, |(point, ledger)| {
+        PressurePlot::of(pressure_line(point, ledger), Vec::new())
     })
 }
 
 #[component]
-fn OnePlot(plot: Memo<Plot>, label: SideLabel, is_hidden: Signal<bool>) -> impl IntoView {
+fn OnePlot(plot: Memo<PressurePlot>, label: SideLabel, is_hidden: Signal<bool>) -> impl IntoView {
     let store = expect_context::<Store>();
-    let ids = Memo::new(move |_| plot.with(elements));
+    let ids = Memo::new(move |_| plot.with(PressurePlot::elements));
     let nought = move || plot.with(|plot| plot.y(0.0));
-    let top = move || plot.with(|plot| plot.y(plot.highest()));
+    let top = move || plot.with(|plot| plot.y(plot.highest));
     let highest = move || {
-        let pascals = plot.with(Plot::highest);
+        let pascals = plot.with(|plot| plot.highest);
         store
             .units
             .get()
@@ -71,7 +75,7 @@ fn OnePlot(plot: Memo<Plot>, label: SideLabel, is_hidden: Signal<bool>) -> impl 
             .to_string()
     };
     let longest = move || {
-        let metres = plot.with(Plot::longest);
+        let metres = plot.with(PressurePlot::longest);
         store
             .units
             .get()
@@ -90,16 +94,16 @@ fn OnePlot(plot: Memo<Plot>, label: SideLabel, is_hidden: Signal<bool>) -> impl 
                 <span class="side-key side-key-static" aria-hidden="true"></span>
                 {label_text(Label::PressureLineStatic)}
             </figcaption>
-            <svg class="plot" viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img" aria-label=side_text(label)>
+            <svg class="plot" viewBox=format!("0 0 {PLOT_WIDTH} {PLOT_HEIGHT}") role="img" aria-label=side_text(label)>
                 <For each=move || ids.get() key=Clone::clone children=move |id| view! { <ElementSpan plot id/> }/>
-                <path class="plot-axis" d=move || format!("M{LEFT} {TOP}V{}M{LEFT} {}H{}", HEIGHT - FOOT, nought(), WIDTH - RIGHT)/>
-                <path class="plot-axis grid" d=move || format!("M{LEFT} {}H{}", top(), WIDTH - RIGHT)/>
+                <path class="plot-axis" d=move || format!("M{PLOT_LEFT} {PLOT_TOP}V{}M{PLOT_LEFT} {}H{}", PLOT_HEIGHT - PLOT_FOOT, nought(), PLOT_WIDTH - PLOT_RIGHT)/>
+                <path class="plot-axis grid" d=move || format!("M{PLOT_LEFT} {}H{}", top(), PLOT_WIDTH - PLOT_RIGHT)/>
                 <path class="plot-line total" d=move || path(|at| at.total)/>
                 <path class="plot-line static" d=move || path(|at| at.r#static)/>
-                <text class="plot-mark" x=LEFT + 5.0 y=move || top() - 5.0>{highest}</text>
-                <text class="plot-mark end" x=LEFT - 5.0 y=move || nought() + 4.0>"0"</text>
-                <text class="plot-mark" x=LEFT y=HEIGHT - 10.0>"0"</text>
-                <text class="plot-mark end" x=WIDTH - RIGHT y=HEIGHT - 10.0>{longest}</text>
+                <text class="plot-mark" x=PLOT_LEFT + 5.0 y=move || top() - 5.0>{highest}</text>
+                <text class="plot-mark end" x=PLOT_LEFT - 5.0 y=move || nought() + 4.0>"0"</text>
+                <text class="plot-mark" x=PLOT_LEFT y=PLOT_HEIGHT - 10.0>"0"</text>
+                <text class="plot-mark end" x=PLOT_WIDTH - PLOT_RIGHT y=PLOT_HEIGHT - 10.0>{longest}</text>
             </svg>
         </figure>
     }

@@ -2,9 +2,9 @@
 //! reads there under the same conditions.
 
 use super::open_visit::visit_of;
-use super::pressure_panel::{Plot, PlotPoint};
 use super::store::Store;
-use crate::plan::{Against, Entry, Measured, Reading, Spot};
+use crate::report::pressure_readings;
+use crate::scene::{PlotPoint, PressurePlot as Plot};
 use crate::system::PressurePoint;
 use leptos::prelude::*;
 
@@ -12,49 +12,12 @@ use leptos::prelude::*;
 pub(super) fn read_points(store: Store, line: &[PressurePoint]) -> Vec<PlotPoint> {
     let (site, open) = (store.site(), store.open_visit().get());
     store.plan.with(|plan| {
-        let house = plan.site.house_pressure.pascals();
-        let visit = visit_of(plan, open.as_deref());
-        let entries = visit.map(|visit| visit.entries.iter());
-        let entries = entries.into_iter().flatten().enumerate();
-        entries
-            .filter_map(|(index, entry)| {
-                let Entry::Reading(reading) = entry else {
-                    return None;
-                };
-                let (metres, read, against) = point(reading, line)?;
-                let offset = if against == Against::Room { house } else { 0.0 };
-                let clean = site
-                    .as_ref()
-                    .and_then(|site| site.clean.get(index).copied().flatten());
-                Some(PlotPoint {
-                    metres,
-                    read: read + offset,
-                    clean: clean.map(|clean| clean.likely + offset),
-                })
-            })
-            .collect()
+        let Some(visit) = visit_of(plan, open.as_deref()) else {
+            return Vec::new();
+        };
+        let clean = site.as_ref().map_or(&[][..], |site| &site.clean);
+        pressure_readings(plan, visit, clean, line)
     })
-}
-
-fn point(reading: &Reading, line: &[PressurePoint]) -> Option<(f64, f64, Against)> {
-    let Measured::StaticPressure {
-        pressure, against, ..
-    } = reading.measured
-    else {
-        return None;
-    };
-    if reading.conditions.open_joint.is_some() {
-        return None;
-    }
-    let metres = match &reading.at {
-        Spot::Outlet => 0.0,
-        Spot::Hood => line.last()?.distance.metres(),
-        Spot::Before(id) => {
-            let mut points = line.iter();
-            points.find(|at| at.element == *id)?.distance.metres()
-        }
-    };
-    Some((metres, pressure.pascals(), against))
 }
 
 #[component]

@@ -1,25 +1,39 @@
-//! The open visit on paper: made when it is to be printed, and gone afterwards.
+//! The button that prints the open visit.
 
-use super::open_visit::visit_of;
-use super::print_part::print_part;
+use super::paper_client::Papers;
+use super::paper_protocol::{PaperKind, PaperLanguage, PaperWish};
+use super::print_sheet::{PrintedSheet, Printing};
 use super::site_words::site_text;
-use super::store::Store;
-use crate::report::words::{Language, SiteLabel};
-use crate::report::{VisitSheet, visit_sheet};
+use super::store::{Store, label_text};
+use crate::report::Paper;
+use crate::report::handover::SheetReading;
+use crate::report::words::{HandoverLabel, Label, SiteLabel};
 use leptos::prelude::*;
 
-/// Whether the visit's sheet is there to be printed.
-#[derive(Clone, Copy)]
-pub(super) struct Printing(pub RwSignal<bool>);
-
-/// The button that prints the open visit.
 #[component]
 pub(super) fn PrintVisit() -> impl IntoView {
-    let Printing(printing) = expect_context();
+    let store = expect_context::<Store>();
+    let papers = expect_context::<Papers>();
+    let printing = expect_context::<Printing>();
     let print = move |_| {
-        printing.set(true);
-        // The sheet stands from the next frame on.
-        request_animation_frame(move || print_part("visit", move || printing.set(false)));
+        let wish = PaperWish {
+            reading: SheetReading::Trade,
+            paper: Paper::default(),
+            language: PaperLanguage::English,
+            units: store.units.get_untracked(),
+        };
+        papers.ask(store, wish, PaperKind::Visit, move |html| {
+            let Some(html) = html else {
+                let text = label_text(Label::Handover(HandoverLabel::PreviewFailed));
+                store.trouble.set(text);
+                return;
+            };
+            printing.print(PrintedSheet {
+                name: "visit",
+                class: "paper",
+                html,
+            });
+        });
     };
     view! {
         <p class="site-buttons">
@@ -27,35 +41,4 @@ pub(super) fn PrintVisit() -> impl IntoView {
             <span class="fine">{site_text(SiteLabel::PrintHint)}</span>
         </p>
     }
-}
-
-/// The paper; nothing while nothing is printed.
-#[component]
-pub(super) fn VisitPaper() -> impl IntoView {
-    let store = expect_context::<Store>();
-    let Printing(printing) = expect_context();
-    move || {
-        let text = printing.get().then(|| paper(store))?;
-        Some(view! { <article class="print-sheet" inner_html=text/> })
-    }
-}
-
-fn paper(store: Store) -> String {
-    let (site, open) = (store.site(), store.open_visit().get());
-    store.results.with(|results| {
-        let plan = &results.plan;
-        let Some(visit) = visit_of(plan, open.as_deref()) else {
-            return String::new();
-        };
-        let index = plan.visits.iter().position(|other| other.id == visit.id);
-        visit_sheet(&VisitSheet {
-            plan,
-            figures: &results.figures,
-            visit: index.unwrap_or_default(),
-            diagnosis: site.as_ref().and_then(|site| site.diagnosis.as_ref()),
-            clean: site.as_ref().map_or(&[], |site| &site.clean),
-            language: Language::English,
-            units: store.units.get(),
-        })
-    })
 }

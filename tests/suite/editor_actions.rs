@@ -5,9 +5,9 @@ use crate::random_plan::{elbow, with_blower, with_stated_airflow};
 use elbowroom::editor::{Action, State, VisitChange};
 use elbowroom::plan::{
     self, Against, AlongRun, BendMethod, CodeChoice, ConcealedElbows, Conditions, Done, Duct,
-    Elbow, ElbowKind, ElementId, Entry, Estimate, Exhaust, Flow, Found, Input, Insulation,
-    LegState, Look, MakerLimits, Measured, Mended, Metal, NodeId, Override, Part, Phase,
-    PictureCoding, Plan, Point, Preparation, Reading, RuleTopic, Site, Taken, Termination,
+    Elbow, ElbowKind, ElementId, Entry, Estimate, Exhaust, Flow, Found, Handover, Input,
+    Insulation, LegState, Look, MakerLimits, Measured, Mended, Metal, NodeId, Override, Part,
+    Phase, PictureCoding, Plan, Point, Preparation, Reading, RuleTopic, Site, Taken, Termination,
     TerminationKind, VisitPicture,
 };
 use elbowroom::rules::RULE_SETS;
@@ -302,11 +302,20 @@ fn surroundings() -> impl Strategy<Value = Action> {
         })
     });
     let named = (".{0,12}", ".{0,12}").prop_map(|(title, note)| Action::SetTitle { title, note });
+    let handed = (".{0,12}", prop::collection::vec(length(-1.0..15.0), 0..10));
+    let handed = handed.prop_map(|(remarks, stock_lengths)| {
+        Action::SetHandover(Box::new(Handover {
+            remarks,
+            stock_lengths,
+            ..Handover::default()
+        }))
+    });
     prop_oneof![
         site,
         exhaust,
         stated,
         named,
+        handed,
         Just(Action::SetFlow(Flow::TypicalBlower {})),
     ]
 }
@@ -512,7 +521,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 48;
+pub const KINDS: usize = 49;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -566,5 +575,6 @@ pub fn kind(action: &Action) -> usize {
         Action::ChangeVisit { .. } => 44,
         Action::SetTitle { .. } => 46,
         Action::Exchange(_) => 47,
+        Action::SetHandover(_) => 48,
     }
 }

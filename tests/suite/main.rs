@@ -65,6 +65,9 @@ mod fault_world;
 mod site_readings;
 mod visits;
 
+mod cut_list;
+mod handover;
+
 mod editor_actions;
 mod editor_model;
 mod editor_promises;

@@ -133,6 +133,10 @@ pub fn fullest() -> Value {
     }
     document["run"]["termination"]["free_area"] = json!(0.75);
     document["visits"] = json!([visit()]);
+    document["handover"] = json!({
+        "date": "March", "made_for": "the owner", "made_by": "the installer", "remarks": "as built",
+        "stock_lengths_m": [0.6096, 1.524]
+    });
     document
 }
 

@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 const LARGEST: usize = 4 << 20;
 
 /// Which field each number of the fullest plan is of; `*` stands for a place in a list.
-const FIELDS: [(&str, Field); 70] = [
+const FIELDS: [(&str, Field); 71] = [
     ("/site/altitude_m", Field::ALTITUDE),
     ("/site/outdoor_temperature_degc", Field::OUTDOOR_TEMPERATURE),
     ("/site/outdoor_relative_humidity", Field::HUMIDITY),
@@ -98,6 +98,7 @@ const FIELDS: [(&str, Field); 70] = [
     ("*/tolerance_m_per_s", Field::READ_ERROR),
     ("*/resolution_k", Field::READ_ERROR),
     ("*/tolerance_k", Field::READ_ERROR),
+    ("/handover/stock_lengths_m/*", Field::STOCK_LENGTH),
 ];
 
 /// Whether `pattern` is of the number at `pointer`.

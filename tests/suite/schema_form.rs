@@ -7,8 +7,8 @@ use crate::schema::{SCHEMA, VALIDATOR, full_documents, names_in_schema, without_
 use crate::tally::Tally;
 use elbowroom::plan::{
     Against, AlongRun, Axis, BendMethod, CodeChoice, ConcealedElbows, Conditions, Done, Dryer,
-    Duct, Elbow, ElbowKind, Energy, Entry, Estimate, Exhaust, Fitting, Flow, Found, Input,
-    Insulation, Level, Look, MakerLimits, Measured, Metal, Obstacle, ObstacleKind, Opening,
+    Duct, Elbow, ElbowKind, Energy, Entry, Estimate, Exhaust, Fitting, Flow, Found, Handover,
+    Input, Insulation, Level, Look, MakerLimits, Measured, Metal, Obstacle, ObstacleKind, Opening,
     OpeningKind, OutletSide, Override, Pattern, Phase, Picture, PictureCoding, Plan, Preparation,
     Reading, Riser, RuleSetId, RuleTopic, Run, RunPoint, Site, Taken, Termination, TerminationKind,
     Visit, VisitPicture, Wall, Zone, ZoneKind, read,
@@ -172,6 +172,7 @@ fn the_schema_has_the_readers_names() {
     equal!(Termination, field(), "/$defs/termination");
     equal!(Visit, field(), "/$defs/visit");
     equal!(VisitPicture, field(), "/$defs/visit_picture");
+    equal!(Handover, field(), "/$defs/handover");
     let taken = "/$defs/visit_picture/properties/taken";
     equal!(Taken, json!("?"), taken);
     equal!(Preparation, json!("?"), "/$defs/preparation");

@@ -13,12 +13,26 @@ use elbowroom::plan::{
     write,
 };
 use elbowroom::report::words::Language;
-use elbowroom::report::{VisitSheet, figures, visit_sheet};
+use elbowroom::report::{VisitSheet, figures, sheet_html, visit_sheet};
 use elbowroom::system::CompiledRun;
 use elbowroom::units::UnitSystem;
 
 fn reading(pascals: f64, conditions: Conditions) -> Entry {
     Entry::Reading(static_at(Spot::Outlet, pascals, conditions))
+}
+
+/// The finished example with a visit: a high reading, a repair, a lower one, a picture.
+pub fn house_with_readings() -> elbowroom::plan::Plan {
+    let mut plan = elbowroom::plan::example("a".to_owned(), "b".to_owned(), "c".to_owned());
+    let mut visit = visit();
+    visit.entries = vec![
+        reading(250.0, Conditions::PLAIN),
+        repair(),
+        reading(130.0, Conditions::PLAIN),
+    ];
+    visit.pictures = vec![picture(8)];
+    plan.visits = vec![visit];
+    plan
 }
 
 fn repair() -> Entry {
@@ -197,7 +211,7 @@ fn the_sheet_says_what_was_done_and_is_inert() {
         });
         let clean = clean_readings(plan, &readings.collect::<Vec<_>>());
         let diagnosis = diagnose(plan, visit);
-        visit_sheet(&VisitSheet {
+        sheet_html(&visit_sheet(&VisitSheet {
             plan,
             figures: &figures,
             visit: 0,
@@ -205,7 +219,7 @@ fn the_sheet_says_what_was_done_and_is_inert() {
             clean: &[clean[0], None, clean[1]],
             language: Language::English,
             units: UnitSystem::Si,
-        })
+        }))
     };
     plan.visits = vec![visit];
     let text = sheet(&plan);

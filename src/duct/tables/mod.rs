@@ -19,5 +19,6 @@ pub mod sharp_mitre;
 pub mod site_reading;
 pub mod termination;
 pub mod test_effort;
+pub mod trade_parts;
 pub mod velocity_points;
 pub mod wall_box;

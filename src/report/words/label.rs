@@ -1,6 +1,6 @@
 //! The keys of fixed texts.
 
-use super::{HeatLabel, ShelfLabel, SideLabel};
+use super::{HandoverLabel, HeatLabel, ShelfLabel, SideLabel};
 use crate::plan::ValueError;
 
 /// A fixed text of the page.
@@ -12,6 +12,8 @@ use crate::plan::ValueError;
 pub enum Label {
     /// One of heat and moisture.
     Heat(HeatLabel),
+    /// One of the handover sheet.
+    Handover(HandoverLabel),
     /// One of the jobs that are kept.
     Shelf(ShelfLabel),
     /// One of two runs side by side, of lessons or of links.
@@ -324,6 +326,7 @@ pub enum ActionName {
     RemoveEntry,
     FitBlower,
     SetTitle,
+    SetHandover,
     AddPicture,
     RemovePicture,
     OpenPlan,

@@ -9,6 +9,7 @@ mod en;
 mod es;
 mod first_letter;
 mod formula;
+mod handover_label;
 mod heat_label;
 mod input_figure;
 mod label;
@@ -23,6 +24,7 @@ mod site_label;
 mod typed_value;
 
 pub use code_label::CodeLabel;
+pub use handover_label::{HandoverLabel, HandoverMessage};
 pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};
 pub use language::{Language, Translation, say};
@@ -88,6 +90,8 @@ pub enum Message<'a> {
     Site(SiteMessage<'a>),
     /// Something about two runs side by side, lessons or links.
     Side(SideMessage<'a>),
+    /// Something on the handover sheet or its files.
+    Handover(HandoverMessage<'a>),
     /// A step that can be undone.
     ActionName(ActionName),
     /// Why an action was not taken.

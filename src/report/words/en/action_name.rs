@@ -36,6 +36,7 @@ pub(super) fn action_name(name: ActionName) -> &'static str {
         ActionName::RemoveEntry => "remove entry",
         ActionName::FitBlower => "blower from readings",
         ActionName::SetTitle => "name job",
+        ActionName::SetHandover => "change the handover sheet",
         ActionName::AddPicture => "add picture to the visit",
         ActionName::RemovePicture => "remove picture from the visit",
         ActionName::OpenPlan => "open plan",

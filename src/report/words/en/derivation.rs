@@ -180,6 +180,7 @@ pub(super) const fn subject(subject: Subject) -> &'static str {
         Subject::Instruments => "Gauges, vanes and thermometers",
         Subject::FaultOdds => "Odds of each fault",
         Subject::TestEffort => "Effort of each test on site",
+        Subject::TradeParts => "Stock lengths, crimped ends and tape",
         Subject::EachElement => "Worked out for each element",
         Subject::User => "Set in the plan",
     }

@@ -1,5 +1,6 @@
 //! Fixed texts.
 
+use super::handover_label::handover_label;
 use super::heat_label::heat_label;
 use super::shelf_label::shelf_label;
 use crate::report::words::{Caution, Label};
@@ -9,6 +10,7 @@ pub(super) fn label(key: Label) -> &'static str {
     match key {
         Label::Heat(key) => heat_label(key),
         Label::Side(key) => super::side_label::side_label(key),
+        Label::Handover(key) => handover_label(key),
         Label::Shelf(key) => shelf_label(key),
         Label::GaugeResolution => "Last digit of the gauge",
         Label::GaugeTolerance => "It may be off by",

@@ -7,6 +7,8 @@ mod deciding;
 mod derivation;
 mod element;
 mod fixed;
+pub(super) mod handover;
+pub(super) mod handover_label;
 mod heat;
 mod heat_grounds;
 mod heat_label;
@@ -43,6 +45,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Language(key) => language_label::language_label(key).to_owned(),
         Message::Site(message) => site::site(units, message),
         Message::Side(message) => side::side(units, message),
+        Message::Handover(message) => handover::handover(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),

@@ -35,6 +35,7 @@ pub(super) fn action_name(name: ActionName) -> &'static str {
         ActionName::AddRepair => "agregar reparación",
         ActionName::RemoveEntry => "quitar anotación",
         ActionName::FitBlower => "soplador según las lecturas",
+        ActionName::SetHandover => "cambiar la hoja de entrega",
         ActionName::SetTitle => "nombrar el trabajo",
         ActionName::AddPicture => "agregar una foto a la visita",
         ActionName::RemovePicture => "quitar una foto de la visita",

@@ -136,6 +136,7 @@ pub(super) fn unpublished(grounds: &[(Subject, Standing)]) -> String {
 
 pub(super) const fn subject(subject: Subject) -> &'static str {
     match subject {
+        Subject::TradeParts => "Largos comerciales, extremos engarzados y cinta",
         Subject::AirDensity => "Densidad del aire",
         Subject::AirViscosity => "Viscosidad del aire",
         Subject::Gravity => "Peso del aire en un tramo vertical",

@@ -7,6 +7,7 @@ use crate::report::words::{Caution, Label};
 #[allow(clippy::too_many_lines, reason = "one line a key")]
 pub(super) fn label(key: Label) -> &'static str {
     match key {
+        Label::Handover(key) => super::super::en::handover_label::handover_label(key),
         Label::Side(key) => super::super::en::side_label::side_label(key),
         Label::Heat(key) => heat_label(key),
         Label::Shelf(key) => shelf_label(key),

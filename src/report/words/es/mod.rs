@@ -41,6 +41,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
         Message::Language(key) => language_label::language_label(key).to_owned(),
         Message::Site(message) => site::site(units, message),
+        Message::Handover(message) => super::en::handover::handover(units, message),
         Message::Side(message) => super::en::side::side(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),

@@ -1,31 +1,29 @@
-//! From length and temperature to the plot of temperatures.
+//! From length and temperature to the plot of temperatures, on the page and in its file alike.
 
+use super::plot_size::{PLOT_FOOT, PLOT_HEIGHT, PLOT_LEFT, PLOT_RIGHT, PLOT_TOP, PLOT_WIDTH};
 use crate::plan::ElementId;
 use crate::system::{CompiledRun, HeatProfile};
 use crate::system::{HeatPoint, WetStretch, heat_line, wet_stretches};
 use crate::units::Temperature;
 use std::fmt::Write;
 
-/// The plot's size and margins, in its own units, as the pressure line has them.
-pub(super) const WIDTH: f64 = 640.0;
-pub(super) const HEIGHT: f64 = 190.0;
-pub(super) const LEFT: f64 = 72.0;
-pub(super) const RIGHT: f64 = 12.0;
-pub(super) const TOP: f64 = 20.0;
-pub(super) const FOOT: f64 = 34.0;
 /// An element without length is given this width where the pointer looks for it.
 const LEAST_HIT: f64 = 8.0;
 
 /// One of the three lines.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Line {
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HeatLine {
+    /// Of the air.
     Air,
+    /// Of the wall.
     Wall,
+    /// The dew point of the air.
     DewPoint,
 }
 
-impl Line {
-    pub(super) fn of(self, at: &HeatPoint) -> Option<Temperature> {
+impl HeatLine {
+    /// The temperature of the line at a place; none for the dew point of dry air.
+    pub fn of(self, at: &HeatPoint) -> Option<Temperature> {
         match self {
             Self::Air => Some(at.temperature),
             Self::Wall => Some(at.wall),
@@ -34,21 +32,27 @@ impl Line {
     }
 }
 
-#[derive(Clone, PartialEq)]
-pub(super) struct HeatPlot {
-    pub(super) line: Vec<HeatPoint>,
-    pub(super) wet: Vec<WetStretch>,
+#[derive(Debug, Clone, PartialEq)]
+/// The plot.
+pub struct HeatPlot {
+    /// The lines.
+    pub line: Vec<HeatPoint>,
+    /// Where the wall is wet.
+    pub wet: Vec<WetStretch>,
     longest: f64,
-    pub(super) lowest: f64,
-    pub(super) highest: f64,
+    /// Where the axis begins, degrees Celsius.
+    pub lowest: f64,
+    /// Where it ends, degrees Celsius.
+    pub highest: f64,
 }
 
 impl HeatPlot {
-    pub(super) fn of(run: &CompiledRun, profile: &HeatProfile) -> Self {
+    /// Of a run's profile.
+    pub fn of(run: &CompiledRun, profile: &HeatProfile) -> Self {
         /// The axis begins and ends at a multiple of this, K.
         const ROUND: f64 = 5.0;
         let line = heat_line(run, profile);
-        let lines = [Line::Air, Line::Wall, Line::DewPoint];
+        let lines = [HeatLine::Air, HeatLine::Wall, HeatLine::DewPoint];
         let all = line.iter().flat_map(|at| lines.map(|of| of.of(at)));
         let (lowest, highest) = all.flatten().fold(
             (f64::INFINITY, f64::NEG_INFINITY),
@@ -75,17 +79,19 @@ impl HeatPlot {
         }
     }
 
-    pub(super) fn x(&self, metres: f64) -> f64 {
-        LEFT + (WIDTH - LEFT - RIGHT) * metres / self.longest
+    /// Across, of a distance along the run in m.
+    pub fn x(&self, metres: f64) -> f64 {
+        PLOT_LEFT + (PLOT_WIDTH - PLOT_LEFT - PLOT_RIGHT) * metres / self.longest
     }
 
-    pub(super) fn y(&self, celsius: f64) -> f64 {
+    /// Down, of a temperature in degrees Celsius.
+    pub fn y(&self, celsius: f64) -> f64 {
         let share = (celsius - self.lowest) / (self.highest - self.lowest);
-        HEIGHT - FOOT - (HEIGHT - FOOT - TOP) * share
+        PLOT_HEIGHT - PLOT_FOOT - (PLOT_HEIGHT - PLOT_FOOT - PLOT_TOP) * share
     }
 
     /// The path of a line; empty for the dew point of dry air.
-    pub(super) fn path(&self, line: Line) -> String {
+    pub fn path(&self, line: HeatLine) -> String {
         let mut data = String::new();
         for at in &self.line {
             let Some(temperature) = line.of(at) else {
@@ -100,21 +106,21 @@ impl HeatPlot {
     }
 
     /// The outlines of the wet stretches, filled with hatching.
-    pub(super) fn wet_path(&self) -> String {
+    pub fn wet_path(&self) -> String {
         let mut data = String::new();
         for stretch in &self.wet {
             let (from, to) = (self.x(stretch.from.metres()), self.x(stretch.to.metres()));
             let _ = write!(
                 data,
-                "M{from:.1} {TOP}H{to:.1}V{}H{from:.1}Z",
-                HEIGHT - FOOT
+                "M{from:.1} {PLOT_TOP}H{to:.1}V{}H{from:.1}Z",
+                PLOT_HEIGHT - PLOT_FOOT
             );
         }
         data
     }
 
     /// Where an element stands on the plot: from, to.
-    pub(super) fn span(&self, id: &ElementId) -> Option<(f64, f64)> {
+    pub fn span(&self, id: &ElementId) -> Option<(f64, f64)> {
         let first = self.line.iter().skip(1).position(|at| at.element == *id)?;
         let last = self.line.iter().rposition(|at| at.element == *id)?;
         let (from, to) = (
@@ -125,9 +131,39 @@ impl HeatPlot {
         Some((from - short, to + short))
     }
 
-    pub(super) fn elements(&self) -> Vec<ElementId> {
+    /// The elements in the order in which they stand on it.
+    pub fn elements(&self) -> Vec<ElementId> {
         let mut ids: Vec<ElementId> = self.line.iter().map(|at| at.element.clone()).collect();
         ids.dedup();
         ids
+    }
+
+    /// Where the lines' names stand at their right ends, each clear of the others.
+    pub fn name_places(&self) -> Vec<(f64, HeatLine)> {
+        /// From one name to the next at least, and from a name to its line.
+        const APART: f64 = 14.0;
+        const ABOVE: f64 = 5.0;
+        let Some(last) = self.line.last() else {
+            return Vec::new();
+        };
+        let lines = [HeatLine::Air, HeatLine::Wall, HeatLine::DewPoint];
+        let places = lines.into_iter().filter_map(|line| {
+            let celsius = line.of(last)?.celsius();
+            Some((self.y(celsius) - ABOVE, line))
+        });
+        let mut found: Vec<(f64, HeatLine)> = places.collect();
+        found.sort_by(|one, other| one.0.total_cmp(&other.0));
+        // From the top down, then up again from the axis.
+        let mut least = PLOT_TOP + 4.0;
+        for (y, _) in &mut found {
+            *y = y.max(least);
+            least = *y + APART;
+        }
+        let mut most = PLOT_HEIGHT - PLOT_FOOT - 4.0;
+        for (y, _) in found.iter_mut().rev() {
+            *y = y.min(most);
+            most = *y - APART;
+        }
+        found
     }
 }

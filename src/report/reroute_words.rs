@@ -6,7 +6,7 @@ use crate::search::{Blocked, Change, Figures, Suggestion};
 use crate::units::{Length, Pressure};
 
 /// What a change is.
-pub(super) fn change(change: &Change) -> RerouteText {
+pub fn change(change: &Change) -> RerouteText {
     match change {
         Change::NewRoute { wall, end_moves } => RerouteText::NewRoute {
             through_wall: wall.is_some(),
@@ -39,7 +39,7 @@ pub(super) fn change(change: &Change) -> RerouteText {
 }
 
 /// Why a suggestion helps over the present run, and by how much.
-pub(super) fn reasons(present: &Figures, suggestion: &Suggestion) -> Vec<RerouteText> {
+pub fn reasons(present: &Figures, suggestion: &Suggestion) -> Vec<RerouteText> {
     let after = &suggestion.figures;
     let why = RerouteText::Why {
         bends: (present.bends, after.bends),
@@ -69,7 +69,7 @@ pub(super) fn reasons(present: &Figures, suggestion: &Suggestion) -> Vec<Reroute
 }
 
 /// What stands in the way, by name, or by id where it has none.
-pub(super) fn blocked(plan: &Plan, blocked: &Blocked) -> RerouteText {
+pub fn blocked(plan: &Plan, blocked: &Blocked) -> RerouteText {
     /// So many are named.
     const NAMED: usize = 3;
     let name = |id: &str| {
