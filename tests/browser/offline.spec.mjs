@@ -70,6 +70,19 @@ test('offline: other runs are looked for, the visit is printed, the job is opene
   const jobs = await openJobs(page);
   await jobs.getByRole('button', { name: 'Open: In a basement' }).click();
   await expect(sheet.job).toHaveText('In a basement');
+test('offline, a lesson is fetched from what the browser keeps, and a link is made and opened', async ({ page, site, context }) => {
+  test.setTimeout(90_000);
+  await openReady(page, site);
+  await context.setOffline(true);
+  await page.getByRole('button', { name: 'Side by side', exact: true }).click();
+  await page.getByText('A lesson', { exact: true }).click();
+  await page.getByRole('button', { name: 'One elbow more' }).click();
+  await expect(page.locator('.side-question')).toBeVisible();
+  await page.getByRole('button', { name: 'Send as a link' }).click();
+  const link = await page.getByLabel('The link').inputValue();
+  await page.goto('about:blank');
+  await page.goto(link);
+  await expect(page.locator('.head-job')).toHaveText('One elbow more');
 });
 
 test('once it is ready the page asks for nothing more, but whether there is a newer build', async ({ page, site, context }) => {

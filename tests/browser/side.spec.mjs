@@ -145,6 +145,19 @@ test('a kept job stands beside the open one, at one scale', async ({ page, site 
   await expect(dialog.getByRole('listitem')).toHaveCount(2);
 });
 
+test('a suggested run is taken beside the present one', async ({ page, site }) => {
+  await open(page, site);
+  await page.getByTestId('reroute-start').click();
+  const first = page.getByTestId('reroute').first();
+  await first.getByRole('button', { name: 'Take it beside the present run' }).click();
+  await expect(page.locator('.side-other .side-which')).toContainText('(copy)');
+  await expect(page.locator('.side-differences li').first()).toBeVisible();
+  const [before, after] = await row(page, 'BackPressure').allTextContents();
+  expect(parseFloat(after)).toBeLessThan(parseFloat(before));
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(count(page)).toContainText('Nothing differs.');
+});
+
 for (const [colorScheme, width, height] of [['light', 360, 780], ['dark', 360, 780], ['light', 1280, 800], ['dark', 2560, 1440]]) {
   test.describe(`${colorScheme}, ${width} px`, () => {
     test.setTimeout(120_000);

@@ -10,6 +10,7 @@ use elbowroom::plan::{
     read_lesson, write_lesson,
 };
 use elbowroom::report::{figures, quantity_of};
+use elbowroom::rules::Verdict;
 use jsonschema::Registry;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
@@ -203,7 +204,6 @@ fn the_same_code_length_and_twice_the_loss() {
         let code = elbow.code_deduction.unwrap().feet();
         assert!((code - 5.0).abs() < 1e-9, "{code} ft");
     }
-    use elbowroom::rules::Verdict;
     assert_eq!(figures(&lesson.first).0.code.verdict, Verdict::Meets);
     assert_eq!(second.code.verdict, Verdict::CannotTell);
 }
@@ -254,8 +254,12 @@ fn document() -> Value {
     serde_json::from_slice(&file("blocked-flap")).unwrap()
 }
 
+/// A fault, the document that has it, and what the reader's error must be.
+type Fault = (&'static str, Value, fn(&LessonError) -> bool);
+
 /// Faults of a lesson's own fields, each with how the reader calls it.
-fn faults() -> Vec<(&'static str, Value, fn(&LessonError) -> bool)> {
+#[allow(clippy::too_many_lines, reason = "a table, a few lines a fault")]
+fn faults() -> Vec<Fault> {
     let with = |pointer: &str, value: Value| {
         let mut document = document();
         *document.pointer_mut(pointer).unwrap() = value;
@@ -268,8 +272,6 @@ fn faults() -> Vec<(&'static str, Value, fn(&LessonError) -> bool)> {
     };
     let mut more = document();
     more["extra"] = json!(1);
-    let text = |wanted: LessonPart| move |error: &LessonError| matches!(error, LessonError::Text { text, .. } if *text == wanted);
-    let _ = text;
     vec![
         (
             "format",

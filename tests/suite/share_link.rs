@@ -134,12 +134,15 @@ fn every_harmed_link_ends_in_a_message_that_says_what_to_do() {
     assert!(harmless.get() < 5, "{} changed nothing", harmless.get());
 }
 
+/// A fault, the link that has it, and what the error must be.
+type Fault = (&'static str, String, fn(&LinkError) -> bool);
+
 #[test]
 fn each_fault_is_called_by_its_name() {
     let link = write_link(&the_example(), ADDRESS).unwrap();
     let sent = fragment(&link);
     let packed = sent.strip_prefix("job-1.").unwrap();
-    let cases: [(&str, String, fn(&LinkError) -> bool); 8] = [
+    let cases: [Fault; 8] = [
         ("nothing", String::new(), |error| {
             *error == LinkError::NotAJob
         }),
