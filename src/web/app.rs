@@ -11,6 +11,7 @@ use super::heat_panel::HeatPanel;
 use super::keep::{self, Opening};
 use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
+use super::later::{Later, Turns};
 use super::ledger::LedgerPanel;
 use super::link_open::follow_address;
 use super::link_send::{SendLink, SendLinkDialog};
@@ -68,6 +69,7 @@ fn App(opening: Opening) -> impl IntoView {
     follow_address(store);
     provide_context(Printing(RwSignal::new(None)));
     provide_context(Papers::new(reroutes));
+    provide_context(Turns::start());
     view! {
         <Header/>
         <KeepNotice/>
@@ -80,32 +82,36 @@ fn App(opening: Opening) -> impl IntoView {
                 <Totals/>
                 <div class="side-caption"><SideCaption of_open=true/></div>
                 <Drawing/>
-                <ElevationPanel/>
+                <Later turn=2><ElevationPanel/></Later>
                 <DominantSentence/>
-                <PressurePanel/>
-                <HeatPanel/>
+                <Later turn=3><PressurePanel/></Later>
+                <Later turn=4><HeatPanel/></Later>
             </div>
             <div class="sheet-run">
                 <SelectedSheet/>
-                <LedgerPanel/>
-                <SitePanel/>
+                <Later turn=1><LedgerPanel/></Later>
+                <Later turn=5><SitePanel/></Later>
             </div>
             <SideFigures/>
             <div class="sheet-site">
-                <ReroutePanel/>
-                <CodePanel/>
-                <HandoverPanel/>
-                <AirPanel/>
-                <Remarks/>
-                <SharesPanel/>
-                <SourcesPanel/>
-                <Cautions/>
+                <Later turn=6><ReroutePanel/></Later>
+                <Later turn=7><CodePanel/></Later>
+                <Later turn=8><HandoverPanel/></Later>
+                <Later turn=9><AirPanel/></Later>
+                <Later turn=10>
+                    <Remarks/>
+                    <SharesPanel/>
+                    <SourcesPanel/>
+                    <Cautions/>
+                </Later>
             </div>
         </div>
         <Spoken/>
-        <KeysHelp/>
-        <ShelfDialog/>
-        <SendLinkDialog/>
+        <Later turn=10>
+            <KeysHelp/>
+            <ShelfDialog/>
+            <SendLinkDialog/>
+        </Later>
         <PrintSheet/>
     }
 }

@@ -41,6 +41,7 @@ mod keep_view;
 mod keys;
 mod keys_help;
 mod large_type;
+mod later;
 mod ledger;
 mod leg_fields;
 mod link_open;

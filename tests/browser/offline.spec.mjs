@@ -70,6 +70,8 @@ test('offline: other runs are looked for, the visit is printed, the job is opene
   const jobs = await openJobs(page);
   await jobs.getByRole('button', { name: 'Open: In a basement' }).click();
   await expect(sheet.job).toHaveText('In a basement');
+});
+
 test('offline, a lesson is fetched from what the browser keeps, and a link is made and opened', async ({ page, site, context }) => {
   test.setTimeout(90_000);
   await openReady(page, site);

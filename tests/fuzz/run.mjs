@@ -17,7 +17,7 @@ const root = path.join(folder, '../..');
 const work = path.join(root, 'target/fuzz');
 
 /** Longest input, bytes: a plan of some dozen elements; a typed text past its own limit; 40 steps. */
-const TARGETS = { plan_file: 32_768, jobs_file: 32_768, typed_length: 256, editor_actions: 320 };
+const TARGETS = { plan_file: 32_768, jobs_file: 32_768, lesson_file: 32_768, share_link: 8_192, typed_length: 256, editor_actions: 320 };
 /** An input may take so long, s, and the process hold so much, MB. */
 const LONGEST = 1;
 const MEMORY = 1024;

@@ -5,8 +5,12 @@
 mod editor_actions;
 #[path = "../fuzz/bodies/jobs_file.rs"]
 mod jobs_file;
+#[path = "../fuzz/bodies/lesson_file.rs"]
+mod lesson_file;
 #[path = "../fuzz/bodies/plan_file.rs"]
 mod plan_file;
+#[path = "../fuzz/bodies/share_link.rs"]
+mod share_link;
 #[path = "../fuzz/bodies/typed_length.rs"]
 mod typed_length;
 
@@ -35,6 +39,16 @@ fn plan_files() {
 #[test]
 fn files_of_jobs() {
     replay("jobs_file", jobs_file::jobs_file);
+}
+
+#[test]
+fn files_of_lessons() {
+    replay("lesson_file", lesson_file::lesson_file);
+}
+
+#[test]
+fn fragments_of_links() {
+    replay("share_link", share_link::share_link);
 }
 
 #[test]
