@@ -5,6 +5,7 @@
 mod bounds;
 mod clearance;
 mod code;
+mod direct_file;
 mod document;
 mod element;
 mod example;
@@ -34,6 +35,7 @@ pub use clearance::{
     segment_distance,
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
+pub use direct_file::read_directly;
 pub use document::{BendMethod, CEILING_SOURCE, Dryer, Energy, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};

@@ -3,8 +3,8 @@
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
 use super::open_visit::visit_of;
 use super::search_worker::SearchWorker;
-use crate::diagnosis::{clean_readings, diagnose};
-use crate::plan::{Entry, Plan, Reading};
+use crate::diagnosis::visit_meaning;
+use crate::plan::Plan;
 use crate::system::{CompiledRun, band_detail, bands};
 use gloo_timers::callback::Timeout;
 use std::cell::RefCell;
@@ -67,20 +67,7 @@ fn site(plan: &Plan, visit: Option<&str>) -> SiteAnswer {
             clean: Vec::new(),
         };
     };
-    let reading = |entry: &Entry| match entry {
-        Entry::Reading(reading) => Some(reading.clone()),
-        _ => None,
-    };
-    let readings: Vec<Option<Reading>> = visit.entries.iter().map(reading).collect();
-    let read: Vec<&Reading> = readings.iter().flatten().collect();
-    let mut clean = clean_readings(plan, &read).into_iter();
-    SiteAnswer {
-        clean: readings
-            .iter()
-            .map(|reading| reading.as_ref().and_then(|_| clean.next().flatten()))
-            .collect(),
-        diagnosis: diagnose(plan, visit),
-    }
+    visit_meaning(plan, visit)
 }
 
 fn post(scope: &DedicatedWorkerGlobalScope, reply: &Reply) {

@@ -1,6 +1,7 @@
 //! All text that people read. The other rooms give message keys with typed arguments; here each
 //! language has one file with one exhaustive match, so a missing message does not compile.
 
+mod answer_message;
 mod code_label;
 mod en;
 mod heat_label;
@@ -9,6 +10,7 @@ mod reroute;
 mod shelf_label;
 mod site_label;
 
+pub use answer_message::AnswerMessage;
 pub use code_label::CodeLabel;
 pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};
@@ -270,6 +272,8 @@ pub enum Message<'a> {
     Thing(&'a Thing<'a>),
     /// A file that could not be read.
     File(&'a FileError),
+    /// Something said to other programs.
+    Answer(AnswerMessage<'a>),
 }
 
 /// `message` in `language`, with figures in `units`.

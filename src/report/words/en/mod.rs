@@ -1,6 +1,7 @@
 //! American English.
 
 mod action_name;
+mod answer;
 mod code;
 mod code_label;
 mod deciding;
@@ -29,6 +30,7 @@ use action_name::action_name;
 use fixed::{caution, label};
 use trouble::{file, length_text, refusal};
 
+#[allow(clippy::too_many_lines, reason = "an arm a message")]
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     match message {
         Message::Label(key) => label(key).to_owned(),
@@ -129,6 +131,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::ThingsSelected(count) => format!("{count} things are selected"),
         Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),
+        Message::Answer(message) => answer::answer(message),
     }
 }
 
