@@ -9,6 +9,11 @@
 
 import './view.js';
 
+// In the light or the dark of the reader's own.
+const sheet = new CSSStyleSheet();
+sheet.replaceSync('html { background: Canvas; color: CanvasText } body { margin: 8px }');
+document.adoptedStyleSheets = [sheet];
+
 const shown = document.querySelector('elbowroom-view');
 const wishes = new URLSearchParams(location.search);
 if (wishes.has('units')) shown.setAttribute('units', wishes.get('units'));

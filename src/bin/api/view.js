@@ -3,6 +3,9 @@
 //   <script type="module" src="…/api/view.js"></script>
 //   <elbowroom-view src="house.json"></elbowroom-view>
 //
+// It has the colours and the letters' colour of the page around it; the drawing lies on white paper. Its
+// title is a heading of the second level, unless `level` says another.
+//
 // The plan is given by one of
 //   src    the address of its file
 //   link   a link that holds the job behind its #
@@ -16,15 +19,15 @@
 import { view } from './elbowroom.js';
 
 const STYLE = `
-  :host { display: block; color-scheme: light dark; font-family: system-ui, sans-serif; line-height: 1.45 }
+  :host { display: block; font-family: system-ui, sans-serif; line-height: 1.45 }
   figure { margin: 0 }
-  h2, p, dl, dd, ul { margin: 0 }
-  h2 { font-size: 1.25rem }
+  .title, p, dl, dd { margin: 0 }
+  .title { font-size: 1.25rem; font-weight: 600 }
   [hidden] { display: none }
-  .paper { margin-block: 8px; padding: 8px; border: 1px solid; border-color: light-dark(#c9ced5, #3a414b); background: #ffffff }
+  .paper { margin-block: 8px; padding: 8px; border: 1px solid color-mix(in srgb, currentColor 30%, transparent); background: #ffffff }
   .paper svg { display: block; inline-size: 100%; block-size: auto; max-block-size: 70vh }
   dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); gap: 8px 16px }
-  dt { font-size: 0.875rem; color: light-dark(#4d5663, #aab2bd) }
+  dt { font-size: 0.875rem }
   .figure { font-size: 1.25rem; font-variant-numeric: tabular-nums }
   .costliest { margin-block-start: 8px }
   details { margin-block-start: 8px }
@@ -37,7 +40,7 @@ const LARGEST_JOB = 256 << 10;
 const NO_JOB = 'The link holds no job that can be read.';
 
 class ElbowroomView extends HTMLElement {
-  static observedAttributes = ['src', 'link', 'units'];
+  static observedAttributes = ['src', 'link', 'units', 'level'];
 
   #plan;
 
@@ -53,7 +56,7 @@ class ElbowroomView extends HTMLElement {
     root.adoptedStyleSheets = [sheet];
     const element = (name, className) => Object.assign(document.createElement(name), { className });
     const parts = {
-      title: element('h2', ''),
+      title: element('div', 'title'),
       paper: element('div', 'paper'),
       totals: element('dl', ''),
       costliest: element('p', 'costliest'),
@@ -66,7 +69,6 @@ class ElbowroomView extends HTMLElement {
     more.append(parts.summary, parts.cautions);
     figure.append(parts.title, parts.paper, parts.totals, parts.costliest, more);
     parts.trouble.setAttribute('role', 'alert');
-    parts.paper.setAttribute('role', 'img');
     root.append(parts.trouble, figure);
     figure.hidden = true;
     parts.trouble.hidden = true;
@@ -132,12 +134,15 @@ class ElbowroomView extends HTMLElement {
     const parts = this.#parts;
     parts.title.textContent = title;
     parts.title.hidden = title === '';
+    parts.title.setAttribute('role', 'heading');
+    parts.title.setAttribute('aria-level', this.getAttribute('level') ?? '2');
     // Read as a file of its own, not as markup of this page: it can hold no script that runs.
     const svg = new DOMParser().parseFromString(drawing, 'image/svg+xml').documentElement;
     svg.removeAttribute('width');
     svg.removeAttribute('height');
+    svg.setAttribute('role', 'img');
+    svg.setAttribute('aria-label', run);
     parts.paper.replaceChildren(document.importNode(svg, true));
-    parts.paper.setAttribute('aria-label', run);
     parts.totals.replaceChildren(...totals.map(({ name, figure, against }) => {
       const total = document.createElement('div');
       const [term, value, beside] = ['dt', 'dd', 'dd'].map((kind) => document.createElement(kind));
