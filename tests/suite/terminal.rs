@@ -117,6 +117,7 @@ fn many_are_answered_in_the_order_in_which_they_were_named() {
         let output = run(&arguments, b"");
         assert_eq!(output.status.code(), Some(3));
         let lines = lines(&output);
+        let text = String::from_utf8(output.stdout).unwrap();
         let sources: Vec<&str> = lines
             .iter()
             .map(|line| line["source"].as_str().unwrap())
@@ -134,6 +135,11 @@ fn many_are_answered_in_the_order_in_which_they_were_named() {
                 let plan = read(&fs::read(source).unwrap()).unwrap();
                 assert_eq!(line["title"], plan.title);
                 assert_eq!(line["answer"], expected(&plan));
+                let title = serde_json::to_string(&plan.title).unwrap();
+                let answer = serde_json::to_string(&figures(&plan).0).unwrap();
+                let whole =
+                    format!("{{\"source\":\"{source}\",\"title\":{title},\"answer\":{answer}}}");
+                assert!(text.lines().any(|line| line == whole), "{source}");
             }
         }
     }

@@ -2,6 +2,7 @@
 
 mod arguments;
 mod in_order;
+mod json;
 mod printer;
 mod progress;
 mod source;

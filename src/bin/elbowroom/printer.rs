@@ -1,6 +1,7 @@
 //! From an item to the text that answers it.
 
 use super::arguments::Format;
+use super::json;
 use super::source::{Content, Item};
 use super::times::Times;
 use elbowroom::plan::{FileError, Plan, read_directly, read_jobs};
@@ -140,7 +141,7 @@ impl Printer {
                     answer: Some(answer),
                     error: None,
                 };
-                write_json(out, |out| serde_json::to_writer(out, &line));
+                write_json(out, |out| json::write(out, &line));
             }
             (Format::Csv, answer) => {
                 for cells in rows(answer) {
@@ -173,7 +174,7 @@ impl Printer {
                     answer: None,
                     error: Some(why),
                 };
-                write_json(&mut printed.out, |out| serde_json::to_writer(out, &line));
+                write_json(&mut printed.out, |out| json::write(out, &line));
                 printed.out.push(b'\n');
             }
             Format::Csv => {
