@@ -19,7 +19,7 @@ const environment = { ...process.env, PATH: `${tools}${path.delimiter}${process.
 delete environment.NO_COLOR;
 
 const denyWarnings = ['--', '-D', 'warnings'];
-const page = ['--locked', '--target', 'wasm32-unknown-unknown', '--features', 'web', '--lib', '--bin', 'app', '--bin', 'worker'];
+const page = ['--locked', '--target', 'wasm32-unknown-unknown', '--features', 'web', '--lib', '--bin', 'app', '--bin', 'worker', '--bin', 'api'];
 
 await main();
 

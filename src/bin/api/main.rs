@@ -14,18 +14,18 @@ fn main() {}
 
 /// The answer to the question called `name`, asked of `plan`, which is an object or the text of a file.
 #[wasm_bindgen]
-pub fn answer(name: &str, plan: JsValue, options: JsValue) -> Result<JsValue, JsValue> {
-    let question = Question::put(name, object(&options)?).map_err(|error| told((&error).into()))?;
-    let plan = plan_of(&plan)?;
+pub fn answer(name: &str, plan: &JsValue, options: &JsValue) -> Result<JsValue, JsValue> {
+    let question = Question::put(name, object(options)?).map_err(|error| told((&error).into()))?;
+    let plan = plan_of(plan)?;
     let answer = question.answer(&plan);
     handed_over(&answer.map_err(|error| told((&error).into()))?)
 }
 
 /// Drawing and totals of `plan` in words.
 #[wasm_bindgen]
-pub fn view(plan: JsValue, options: JsValue) -> Result<JsValue, JsValue> {
-    let units = view_units(object(&options)?).map_err(|error| told((&error).into()))?;
-    handed_over(&View::of(&plan_of(&plan)?, units))
+pub fn view(plan: &JsValue, options: &JsValue) -> Result<JsValue, JsValue> {
+    let units = view_units(object(options)?).map_err(|error| told((&error).into()))?;
+    handed_over(&View::of(&plan_of(plan)?, units))
 }
 
 fn handed_over(answer: &impl Serialize) -> Result<JsValue, JsValue> {
