@@ -56,7 +56,7 @@ pub enum Command {
         #[command(flatten)]
         plans: Plans,
     },
-    /// A visit's sheet for paper, as HTML.
+    /// A visit's sheet for paper, as the inside of an HTML element.
     Sheet {
         /// The visit's id; the newest where none is named.
         #[arg(long)]
