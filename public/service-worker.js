@@ -8,6 +8,7 @@
 const BUILD = '%BUILD%';
 const FILES = ['%FILES%'];
 
+const API = new URL('api/', location).href;
 const IN_A_BUILD = /\/(build-[0-9a-f]{16})\//;
 
 addEventListener('install', (event) => {
@@ -26,7 +27,10 @@ async function dropOthers() {
 
 addEventListener('fetch', (event) => {
   const { request } = event;
-  if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return;
+  const address = new URL(request.url);
+  if (request.method !== 'GET' || address.origin !== location.origin) return;
+  // The module for other programs is no part of the page, and not kept with it.
+  if (address.href.startsWith(API)) return;
   event.respondWith(answer(request));
 });
 

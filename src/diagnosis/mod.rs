@@ -21,6 +21,7 @@ mod predict;
 mod run_air;
 mod temperatures;
 mod test;
+mod visit_meaning;
 mod weigh;
 
 pub use before_after::{BeforeAfter, before_and_after};
@@ -33,3 +34,4 @@ pub use model::reachable_joints;
 pub use odds::{CauseOdds, Caveat, Diagnosis, Explained, diagnose};
 pub use plausible::{Objection, Plausibility, plausibility};
 pub use test::{Suggestion, Test, TestCaution};
+pub use visit_meaning::{VisitMeaning, visit_meaning};

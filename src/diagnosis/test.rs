@@ -42,6 +42,21 @@ pub enum TestCaution {
 }
 
 impl Test {
+    /// Its name in JSON, without the element.
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::ReadAtOutlet => "ReadAtOutlet",
+            Self::CleanScreen => "CleanScreen",
+            Self::OpenDoor => "OpenDoor",
+            Self::HoldFlap => "HoldFlap",
+            Self::ReadVelocity => "ReadVelocity",
+            Self::ReadAtJoint(_) => "ReadAtJoint",
+            Self::OpenJoint(_) => "OpenJoint",
+            Self::OpenOutlet => "OpenOutlet",
+            Self::LookInto(_) => "LookInto",
+        }
+    }
+
     /// The spot that is read at, where one is.
     pub fn spot(&self) -> Option<Spot> {
         match self {

@@ -5,10 +5,10 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-const FORMAT: &str = "elbowroom-plan";
-const VERSION: u64 = 1;
+pub(super) const FORMAT: &str = "elbowroom-plan";
+pub(super) const VERSION: u64 = 1;
 /// Far above any drawn plan with a picture, bytes.
-const LARGEST_FILE: usize = 4 << 20;
+pub(super) const LARGEST_FILE: usize = 4 << 20;
 
 /// Why a file could not be read. The open plan stays as it is.
 #[derive(Debug, Clone, PartialEq, thiserror::Error, Serialize, Deserialize)]
@@ -57,6 +57,16 @@ impl FileError {
             path: error.path().to_string(),
             detail: short(&error.inner().to_string()),
         })
+    }
+
+    /// The path to the field at fault, such as `run.points[2].x_m`, where it is one.
+    pub fn path(&self) -> Option<&str> {
+        match self {
+            Self::Field { path, .. } => Some(path),
+            Self::Value(error) => Some(error.path()),
+            Self::UnknownVersion { .. } => Some("version"),
+            _ => None,
+        }
     }
 
     /// `found` where `known` is read.

@@ -6,6 +6,7 @@ mod bounds;
 mod clearance;
 mod code;
 mod difference;
+mod direct_file;
 mod document;
 mod element;
 mod example;
@@ -40,6 +41,7 @@ pub use clearance::{
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use difference::{Difference, LegDifference, differences};
+pub use direct_file::read_directly;
 pub use document::{BendMethod, CEILING_SOURCE, Dryer, Energy, Flow, OutletSide, Plan, Site};
 pub use element::{ElementId, NodeId, Part};
 pub use example::{blank, example};

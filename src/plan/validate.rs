@@ -41,6 +41,20 @@ pub enum ValueError {
     },
 }
 
+impl ValueError {
+    /// The path to the value at fault in the file.
+    pub fn path(&self) -> &str {
+        match self {
+            Self::OutOfRange { path, .. }
+            | Self::BadId { path }
+            | Self::NoSuchWall { path }
+            | Self::NotBase64 { path }
+            | Self::NotSettable { path } => path,
+            Self::NoPoints => "run.points",
+        }
+    }
+}
+
 /// Checks every value of `plan` against its [`Field`] and every id, and names the first that fails.
 pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     let mut check = Check::default();

@@ -2,6 +2,7 @@
 //!
 //! Knows no physics: it receives results.
 
+pub mod answer;
 mod code_figures;
 mod csv;
 pub mod cut_list;

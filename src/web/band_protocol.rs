@@ -1,6 +1,6 @@
 //! What the page and its worker say to one another.
 
-use crate::diagnosis::{CleanReading, Diagnosis};
+pub(super) use crate::diagnosis::VisitMeaning as SiteAnswer;
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
 use serde::{Deserialize, Serialize};
@@ -31,15 +31,6 @@ pub(super) enum Answer {
     Detail(Option<BandDetail>),
     /// What the visit's readings mean; only where there is one.
     Site(Box<SiteAnswer>),
-}
-
-/// What a visit comes to.
-#[derive(Clone, PartialEq, Serialize, Deserialize)]
-pub(super) struct SiteAnswer {
-    /// The odds and the next test; none where the run cannot be diagnosed.
-    pub diagnosis: Option<Diagnosis>,
-    /// What a clean run would read, one an entry; none for what is no reading.
-    pub clean: Vec<Option<CleanReading>>,
 }
 
 /// An answer about a plan.

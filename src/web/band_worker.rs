@@ -6,8 +6,8 @@ use super::open_visit::visit_of;
 use super::paper_protocol::PaperAsk;
 use super::paper_worker::answer;
 use super::search_worker::SearchWorker;
+use crate::diagnosis::visit_meaning;
 use crate::plan::Plan;
-use crate::report::handover::VisitFound;
 use crate::system::{CompiledRun, band_detail, bands};
 use gloo_timers::callback::Timeout;
 use serde::Serialize;
@@ -67,22 +67,11 @@ pub fn start_worker() {
 
 /// What a visit comes to; the newest where none is named.
 fn site(plan: &Plan, visit: Option<&str>) -> SiteAnswer {
-    let visit = visit_of(plan, visit).map(|visit| &visit.id);
-    let index = plan
-        .visits
-        .iter()
-        .position(|other| Some(&other.id) == visit);
-    let found = index.and_then(|index| VisitFound::of(plan, index));
-    found.map_or_else(
-        || SiteAnswer {
-            diagnosis: None,
-            clean: Vec::new(),
-        },
-        |found| SiteAnswer {
-            diagnosis: found.diagnosis,
-            clean: found.clean,
-        },
-    )
+    let nothing = || SiteAnswer {
+        diagnosis: None,
+        clean: Vec::new(),
+    };
+    visit_of(plan, visit).map_or_else(nothing, |visit| visit_meaning(plan, visit))
 }
 
 /// What is no plan: something to be made for paper, or a wish for a search.

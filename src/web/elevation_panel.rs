@@ -11,7 +11,8 @@ use super::mark_view::{GroundMark, ScreenMark};
 use super::scale_bar_view::ScaleBar;
 use super::store::{Results, Store, Version, label_text};
 use crate::editor::{Gesture, Held, View};
-use crate::plan::{Bounds, Part, PieceKind, Point, RunPath};
+use crate::plan::{Bounds, Point};
+use crate::report::answer::tell_run;
 use crate::report::words::{Label, Message};
 use crate::scene::{Mark, elevation};
 use leptos::prelude::*;
@@ -180,24 +181,6 @@ fn Marks(drawn: Memo<Version<Drawn>>, view: Signal<View>) -> impl IntoView {
 
 /// The run in words, for those who do not see it.
 pub(super) fn run_in_order(store: Store, results: &Results) -> String {
-    let plan = &results.plan;
-    let path = RunPath::of(plan);
-    let elements = results.figures.elements.iter().map(|element| {
-        let at = path.pieces.iter().position(|piece| piece.id == element.id);
-        let rise = at
-            .filter(|_| element.id.part == Part::Riser)
-            .and_then(|at| Some(path.pieces.get(at + 1)?.height - path.pieces.get(at)?.height));
-        (element.element, rise)
-    });
-    let elements: Vec<_> = elements.collect();
-    let ends = path.pieces.iter().rev();
-    let end = ends
-        .filter(|piece| matches!(piece.kind, PieceKind::Termination))
-        .map(|piece| piece.height)
-        .next();
-    store.say(Message::RunInOrder {
-        outlet_height: plan.dryer.outlet_height,
-        elements: &elements,
-        end_height: end.unwrap_or(plan.dryer.outlet_height),
-    })
+    let tell = |message: Message<'_>| store.say(message);
+    tell_run(&results.plan, &results.figures, tell)
 }

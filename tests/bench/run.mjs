@@ -31,11 +31,15 @@ const guard = run('node', ['tests/bench/instructions.mjs'], { mayFail: true });
 others.push(await busyShare());
 run('node', ['tests/bench/browser.mjs']);
 others.push(await busyShare());
+run('node', ['tests/bench/search.mjs']);
+others.push(await busyShare());
+run('node', ['tests/bench/terminal.mjs']);
+others.push(await busyShare());
 
-print(read('evaluation.json'), read('instructions.json'), read('browser.json'));
+print(read('evaluation.json'), read('instructions.json'), read('browser.json'), read('search.json'), read('terminal.json'));
 if (!guard) process.exitCode = 1;
 
-function print({ twenty, growth }, instructions, browser) {
+function print({ twenty, growth }, instructions, browser, search, terminal) {
   const timing = (name) => twenty.find((each) => each.name === name);
   const micro = (name) => [`${(timing(name).median_ns / 1e3).toFixed(2)} µs`, `${(timing(name).p95_ns / 1e3).toFixed(2)} µs`];
   const exponent = (name) => `${growth[name].exponent.toFixed(2)} (from 1,000 on ${growth[name].last_step.toFixed(2)})`;
@@ -65,6 +69,8 @@ function print({ twenty, growth }, instructions, browser) {
       ['- main thread a frame, processor time', `${page.processor.all.toFixed(1)} ms`, '', ''],
       ['- a bare page dragged the same way', ...milli(bare.whole), ''],
     ]),
+    ...searchRows(search, milli),
+    ...terminalRows(terminal),
   ];
 
   const lines = [
@@ -97,6 +103,30 @@ function bandRows(band, native) {
   return [
     ["band of 512 in Chromium's worker, message to message", `${band.median.toFixed(1)} ms`, `${band.p95.toFixed(1)} ms`, '4 ms'],
     ['- that, over native', `${(band.median / native.median).toFixed(2)} times`, '', '2.5 times'],
+  ];
+}
+
+function searchRows({ houses, growth }, milli) {
+  const house = houses.find(({ across, down, obstacles }) => across === 40 && down === 30 && obstacles === 60);
+  return [
+    ["reroutes, 40 x 30 ft, 60 obstacles, in Chromium's worker: first answer", ...milli(house.first), '100 ms'],
+    ['- whole set', ...milli(house.whole), '500 ms'],
+    ['- from a stop to its answer', ...milli(house.stop), '50 ms'],
+    ['- growth of the whole set, exponent', `${growth.area.toFixed(2)} with area, ${growth.obstacles.toFixed(2)} with obstacles`, '', ''],
+  ];
+}
+
+function terminalRows({ bar, lines, csv, parts, peak_kib: peak }) {
+  const second = (count, seconds) => thousands(Math.round(count / seconds));
+  const part = (name) => `${((1e6 * parts[`${name}_s`]) / parts.plans).toFixed(1)} µs`;
+  const memory = Object.entries(peak).map(([plans, kib]) => `${(kib / 1024).toFixed(1)} MiB at ${thousands(Number(plans))}`);
+  return [
+    [`${thousands(lines.plans)} plans through the terminal tool, a second of one processor, all in`, second(lines.plans, lines.processor_s), '', thousands(bar)],
+    ['- the same as comma-separated values', second(csv.plans, csv.processor_s), '', ''],
+    ['- worked out alone, heat included, on one thread', second(parts.plans, parts.working_s), '', thousands(bar)],
+    ['- a plan: reading, parsing', `${part('reading')}, ${part('parsing')}`, '', ''],
+    ['- a plan: working, printing', `${part('working')}, ${part('printing')}`, '', ''],
+    ['- peak memory', memory.join(', '), '', 'flat'],
   ];
 }
 

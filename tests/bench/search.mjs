@@ -5,7 +5,8 @@
 //   node tests/bench/search.mjs [repeats]
 
 import { chromium } from '@playwright/test';
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import config from '../browser/playwright.config.mjs';
 import { serve } from '../build/serve.mjs';
 import { percentile } from './percentile.mjs';
@@ -16,6 +17,7 @@ const OPTIONS = {
   clearance_m: 0.00635, most_suggestions: 7, slack: 1.25, most_labels: 400000, other_outlet_sides: true,
   dryer_may_move: false, roof_height_m: null, closed_zones: [],
 };
+const results = fileURLToPath(new URL('../results/bench/', import.meta.url));
 const HOUSES = [[20, 15, 60], [40, 30, 15], [40, 30, 30], [40, 30, 60], [40, 30, 120], [80, 60, 60]];
 
 /** The room of `reroutes.rs`: boxes on two levels, outdoors to the left and right alone, and a run that
@@ -77,6 +79,7 @@ try {
   await page.locator('.canvas').waitFor();
   console.log(`Chromium ${browser.version()}; ${repeats} repeats each; medians, ms`);
   const wholes = [];
+  const houses = [];
   for (const [across, down, obstacles] of HOUSES) {
     const plan = house(across, down, obstacles);
     const told = await page.evaluate(async ({ plan, options, repeats }) => {
@@ -124,12 +127,17 @@ try {
       return told;
     }, { plan, options: OPTIONS, repeats });
     wholes.push([across * down, obstacles, percentile(told.whole, 0.5)]);
+    const summed = (list) => ({ median: percentile(list, 0.5), p95: percentile(list, 0.95) });
+    houses.push({ across, down, obstacles, first: summed(told.first), whole: summed(told.whole), stop: summed(told.stop) });
     const middle = (list) => percentile(list, 0.5).toFixed(1);
     console.log(`${across} x ${down} ft, ${obstacles} obstacles: first ${middle(told.first)}, whole ${middle(told.whole)}, stop ${middle(told.stop)}, at most ${Math.max(...told.stop).toFixed(1)} (${told.looked_at} partial routes, ${told.suggestions} suggestions)`);
   }
   const by_area = wholes.filter((each) => each[1] === 60).map(([area, , whole]) => [area, whole]);
   const by_obstacles = wholes.filter((each) => each[0] === 1200).map(([, count, whole]) => [count, whole]);
-  console.log(`growth of the whole set, exponent: ${exponent(by_area).toFixed(2)} with area, ${exponent(by_obstacles).toFixed(2)} with obstacles`);
+  const growth = { area: exponent(by_area), obstacles: exponent(by_obstacles) };
+  console.log(`growth of the whole set, exponent: ${growth.area.toFixed(2)} with area, ${growth.obstacles.toFixed(2)} with obstacles`);
+  mkdirSync(results, { recursive: true });
+  writeFileSync(`${results}search.json`, `${JSON.stringify({ houses, growth })}\n`);
 } finally {
   await browser.close();
   await close();

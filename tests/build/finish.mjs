@@ -6,14 +6,16 @@
 //    page, its worker and its styles can never come from two builds;
 // 3. writes the names, the build's name and the content security policy into index.html;
 // 4. writes the same names into manifest and service worker, and precache.json for tests;
-// 5. prints what a first visit weighs.
+// 5. prints what a first visit weighs;
+// 6. builds the JavaScript module for other programs beside the page.
 
 import { createHash } from 'node:crypto';
-import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, statSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdirSync, readFileSync, readdirSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { brotliCompressSync, constants } from 'node:zlib';
+import { buildApi } from './api.mjs';
+import { optimise } from './optimise.mjs';
+import { POLICY } from './policy.mjs';
 
 const staging = process.env.TRUNK_STAGING_DIR;
 const release = process.env.TRUNK_PROFILE === 'release';
@@ -24,38 +26,13 @@ const MANIFEST = 'manifest.webmanifest';
 const WORKER = 'service-worker.js';
 const BESIDE_INDEX = ['index.html', MANIFEST, WORKER];
 
-const POLICY = [
-  "default-src 'none'",
-  // 'wasm-unsafe-eval' allows compiling WebAssembly and nothing else.
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "worker-src 'self'",
-  "style-src 'self'",
-  // blob: and data: for pictures of the site and exported drawings.
-  "img-src 'self' blob: data:",
-  "connect-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
-
-// Named one by one: `--all-features` would emit WebAssembly that browsers refuse.
-const WASM_FEATURES = [
-  '--enable-bulk-memory',
-  '--enable-nontrapping-float-to-int',
-  '--enable-sign-ext',
-  '--enable-mutable-globals',
-  '--enable-reference-types',
-  '--enable-multivalue',
-];
-const WASM_LEVEL = '-O3';
-
 const files = readdirSync(staging, { recursive: true })
   .map((name) => name.split(path.sep).join('/'))
   .filter((name) => statSync(path.join(staging, name)).isFile())
   .sort();
 const read = (name) => readFileSync(path.join(staging, name));
 
-if (release) for (const name of files.filter((each) => each.endsWith('.wasm'))) optimise(name);
+if (release) for (const name of files.filter((each) => each.endsWith('.wasm'))) optimise(path.join(staging, name), targetDirectory());
 
 const build = `build-${hashOfBuild()}`;
 const moved = files.filter((name) => !BESIDE_INDEX.includes(name));
@@ -79,31 +56,7 @@ writeFileSync(
   `${JSON.stringify({ build, files: sizes.map(({ name, size }) => ({ name, size })) }, null, 2)}\n`,
 );
 printSizes();
-
-// Optimised files are kept by the hash of what made them, because the optimiser takes
-// longer than everything else in a build that changed nothing.
-function optimise(name) {
-  const file = path.join(staging, name);
-  const require = createRequire(import.meta.url);
-  const binaryen = path.dirname(require.resolve('binaryen/package.json'));
-  const { version } = require('binaryen/package.json');
-  const key = createHash('sha256')
-    .update(JSON.stringify([version, WASM_LEVEL, WASM_FEATURES]))
-    .update(read(name))
-    .digest('hex');
-  const kept = path.join(targetDirectory(), 'wasm-opt', `${path.basename(name)}-${key}`);
-  if (!existsSync(kept)) {
-    mkdirSync(path.dirname(kept), { recursive: true });
-    const unfinished = `${kept}.unfinished`;
-    execFileSync(
-      process.execPath,
-      [path.join(binaryen, 'bin', 'wasm-opt'), file, WASM_LEVEL, ...WASM_FEATURES, '-o', unfinished],
-      { stdio: 'inherit' },
-    );
-    renameSync(unfinished, kept);
-  }
-  writeFileSync(file, readFileSync(kept));
-}
+buildApi(path.join(staging, 'api'), { release });
 
 function targetDirectory() {
   return path.resolve(process.env.TRUNK_SOURCE_DIR, process.env.CARGO_TARGET_DIR ?? 'target');

@@ -20,7 +20,7 @@ delete environment.NO_COLOR;
 
 const full = process.env.ELBOWROOM_FULL === '1';
 const denyWarnings = ['--', '-D', 'warnings'];
-const page = ['--locked', '--target', 'wasm32-unknown-unknown', '--features', 'web', '--lib', '--bin', 'app', '--bin', 'worker'];
+const page = ['--locked', '--target', 'wasm32-unknown-unknown', '--features', 'web', '--lib', '--bin', 'app', '--bin', 'worker', '--bin', 'api'];
 
 await main();
 

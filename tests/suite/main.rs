@@ -57,6 +57,8 @@ mod schema;
 mod schema_bounds;
 mod schema_form;
 
+mod terminal;
+
 mod elevation;
 
 mod fault_cases;

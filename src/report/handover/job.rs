@@ -1,8 +1,8 @@
 //! What a handover is made from, worked out once: the plan, its figures and bands, what its visit comes
 //! to, and the run that it was changed from or may be changed to.
 
-use crate::diagnosis::{CleanReading, Diagnosis, clean_readings, diagnose};
-use crate::plan::{Entry, Plan, Reading};
+use crate::diagnosis::{CleanReading, Diagnosis, VisitMeaning, visit_meaning};
+use crate::plan::Plan;
 use crate::report::words::RerouteText;
 use crate::report::{Figures, figures, reroute_words};
 use crate::search::Suggestion;
@@ -60,20 +60,11 @@ impl VisitFound {
     /// Of the visit with this index; none where there is none.
     pub fn of(plan: &Plan, visit: usize) -> Option<Self> {
         let of = plan.visits.get(visit)?;
-        let reading = |entry: &Entry| match entry {
-            Entry::Reading(reading) => Some(reading.clone()),
-            _ => None,
-        };
-        let readings: Vec<Option<Reading>> = of.entries.iter().map(reading).collect();
-        let read: Vec<&Reading> = readings.iter().flatten().collect();
-        let mut clean = clean_readings(plan, &read).into_iter();
+        let VisitMeaning { diagnosis, clean } = visit_meaning(plan, of);
         Some(Self {
             visit,
-            clean: readings
-                .iter()
-                .map(|reading| reading.as_ref().and_then(|_| clean.next().flatten()))
-                .collect(),
-            diagnosis: diagnose(plan, of),
+            diagnosis,
+            clean,
         })
     }
 }

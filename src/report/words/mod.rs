@@ -3,6 +3,7 @@
 //! sentence needs besides words (figures in their units, lists, formulas) stands beside the folders
 //! and is the same for all.
 
+mod answer_message;
 mod chance;
 mod code_label;
 mod en;
@@ -23,6 +24,7 @@ mod side_label;
 mod site_label;
 mod typed_value;
 
+pub use answer_message::AnswerMessage;
 pub use code_label::CodeLabel;
 pub use handover_label::{HandoverLabel, HandoverMessage};
 pub use heat_label::{HeatFormula, HeatLabel};
@@ -286,4 +288,6 @@ pub enum Message<'a> {
     Thing(&'a Thing<'a>),
     /// A file that could not be read.
     File(&'a FileError),
+    /// Something said to other programs.
+    Answer(AnswerMessage<'a>),
 }

@@ -1,6 +1,7 @@
 //! American English.
 
 mod action_name;
+mod answer;
 mod code;
 mod code_label;
 mod deciding;
@@ -141,6 +142,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::ThingsSelected(count) => format!("{count} things are selected"),
         Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),
+        Message::Answer(message) => answer::answer(message),
     }
 }
 

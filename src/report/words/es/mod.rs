@@ -1,6 +1,7 @@
 //! Spanish as the trade speaks it in Mexico and the United States. It awaits review by a native speaker.
 
 mod action_name;
+mod answer;
 mod code;
 mod code_label;
 mod deciding;
@@ -40,6 +41,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Label(key) => label(key).to_owned(),
         Message::CodeLabel(key) => code_label::code_label(key).to_owned(),
         Message::Language(key) => language_label::language_label(key).to_owned(),
+        Message::Answer(message) => answer::answer(message),
         Message::Site(message) => site::site(units, message),
         Message::Handover(message) => super::en::handover::handover(units, message),
         Message::Side(message) => super::en::side::side(units, message),
