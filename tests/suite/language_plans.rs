@@ -10,8 +10,9 @@ use crate::language_values::hold;
 use crate::tally::Tally;
 use crate::{random_plan, reference, seeded};
 use elbowroom::plan::{self, Plan, ThingId, Visit};
+use elbowroom::report::handover::{HandoverJob, SheetReading, SheetWish, handover_sheet};
 use elbowroom::report::words::{HeatFormula, Language, LanguageLabel, Message, TotalFormula, say};
-use elbowroom::report::{Figures, VisitSheet, figures, visit_sheet};
+use elbowroom::report::{Figures, Paper, VisitSheet, figures, sheet_html, visit_sheet};
 use elbowroom::rules::RULE_SETS;
 use elbowroom::system::ElementKind;
 use elbowroom::units::UnitSystem;
@@ -110,15 +111,15 @@ fn random_plans_are_told_with_the_same_figures() {
     tally.into_inner().finish(LEAST);
 }
 
-/// A printed visit says once that its language awaits review, in that language, and holds no English;
-/// in English it says nothing of the kind.
+/// A sheet says once that its language awaits review, in that language; in English it says nothing of
+/// the kind. A visit's sheet, which names no publication, holds no English then.
 #[test]
 fn a_sheet_in_a_language_that_awaits_review_says_so_once() {
     for language in Language::ALL {
         let mut plan = plan::blank(String::new());
         plan.visits.push(Visit::new("v1"));
         let (found, _) = figures(&plan);
-        let sheet = visit_sheet(&VisitSheet {
+        let visit = visit_sheet(&VisitSheet {
             plan: &plan,
             figures: &found,
             visit: 0,
@@ -127,13 +128,23 @@ fn a_sheet_in_a_language_that_awaits_review_says_so_once() {
             language,
             units: UnitSystem::Si,
         });
-        let mark = Message::Language(LanguageLabel::AwaitsReview);
-        let mark = say(language, UnitSystem::Si, mark);
-        let count = usize::from(language.awaits_review());
-        assert_eq!(sheet.matches(&mark).count(), count, "{sheet}");
-        let text = sheet.replace('<', " <").replace('>', "> ");
+        let text = sheet_html(&visit).replace('<', " <").replace('>', "> ");
         let is_english = !english_words(&text).is_empty();
-        assert_eq!(is_english, language == Language::English, "{sheet}");
+        assert_eq!(is_english, language == Language::English, "{text}");
+        let job = HandoverJob::of(plan.clone(), Some(0));
+        let wish = SheetWish {
+            reading: SheetReading::Trade,
+            paper: Paper::A4,
+            language,
+            units: UnitSystem::Si,
+        };
+        for sheet in [visit, handover_sheet(&job, wish)] {
+            let sheet = sheet_html(&sheet);
+            let mark = Message::Language(LanguageLabel::AwaitsReview);
+            let mark = say(language, UnitSystem::Si, mark);
+            let count = usize::from(language.awaits_review());
+            assert_eq!(sheet.matches(&mark).count(), count, "{sheet}");
+        }
     }
 }
 
