@@ -1,5 +1,5 @@
 //! All that is said of random plans, in every language: the same figures and names, each by every rule
-//! set; the languages' tags; and the decimal sign of each.
+//! set; sheets; the languages' tags; and the decimal sign of each.
 //!
 //! Sources: the two texts hold each other (`language_values.rs`); decimal signs are those of Unicode
 //! CLDR 47 as Babel 2.18.0 carries it, in `tests/reference/data/number_signs.csv`; tags are those of
@@ -8,11 +8,12 @@
 use crate::language_files::english_words;
 use crate::language_values::hold;
 use crate::tally::Tally;
+use crate::visits::house_with_readings;
 use crate::{random_plan, reference, seeded};
 use elbowroom::plan::{self, Plan, ThingId, Visit};
 use elbowroom::report::handover::{HandoverJob, SheetReading, SheetWish, handover_sheet};
 use elbowroom::report::words::{HeatFormula, Language, LanguageLabel, Message, TotalFormula, say};
-use elbowroom::report::{Figures, Paper, VisitSheet, figures, sheet_html, visit_sheet};
+use elbowroom::report::{Figures, Paper, SheetPart, VisitSheet, figures, sheet_html, visit_sheet};
 use elbowroom::rules::RULE_SETS;
 use elbowroom::system::ElementKind;
 use elbowroom::units::UnitSystem;
@@ -111,15 +112,15 @@ fn random_plans_are_told_with_the_same_figures() {
     tally.into_inner().finish(LEAST);
 }
 
-/// A sheet says once that its language awaits review, in that language; in English it says nothing of
-/// the kind. A visit's sheet, which names no publication, holds no English then.
+/// A printed visit says once that its language awaits review, in that language, and holds no English;
+/// in English it says nothing of the kind.
 #[test]
 fn a_sheet_in_a_language_that_awaits_review_says_so_once() {
     for language in Language::ALL {
         let mut plan = plan::blank(String::new());
         plan.visits.push(Visit::new("v1"));
         let (found, _) = figures(&plan);
-        let visit = visit_sheet(&VisitSheet {
+        let sheet = sheet_html(&visit_sheet(&VisitSheet {
             plan: &plan,
             figures: &found,
             visit: 0,
@@ -127,23 +128,66 @@ fn a_sheet_in_a_language_that_awaits_review_says_so_once() {
             clean: &[],
             language,
             units: UnitSystem::Si,
-        });
-        let text = sheet_html(&visit).replace('<', " <").replace('>', "> ");
+        }));
+        let mark = Message::Language(LanguageLabel::AwaitsReview);
+        let mark = say(language, UnitSystem::Si, mark);
+        let count = usize::from(language.awaits_review());
+        assert_eq!(sheet.matches(&mark).count(), count, "{sheet}");
+        let text = sheet.replace('<', " <").replace('>', "> ");
         let is_english = !english_words(&text).is_empty();
-        assert_eq!(is_english, language == Language::English, "{text}");
-        let job = HandoverJob::of(plan.clone(), Some(0));
-        let wish = SheetWish {
-            reading: SheetReading::Trade,
-            paper: Paper::A4,
-            language,
-            units: UnitSystem::Si,
-        };
-        for sheet in [visit, handover_sheet(&job, wish)] {
-            let sheet = sheet_html(&sheet);
+        assert_eq!(is_english, language == Language::English, "{sheet}");
+    }
+}
+
+/// Every text of `part` but the foot, where publications keep their titles, and what was typed.
+fn told_in(part: &SheetPart) -> Vec<&str> {
+    match part {
+        SheetPart::Title(text)
+        | SheetPart::Heading(text)
+        | SheetPart::Paragraph(text)
+        | SheetPart::Fine(text) => vec![text],
+        SheetPart::List(texts) | SheetPart::Steps(texts) => {
+            texts.iter().map(String::as_str).collect()
+        }
+        SheetPart::FineList(_) => Vec::new(),
+        SheetPart::Table(table) => {
+            let cells = table.head.iter().chain(table.rows.iter().flatten());
+            cells.map(String::as_str).collect()
+        }
+        SheetPart::Drawing(drawing) => vec![&drawing.name],
+        SheetPart::Pictures(pictures) => pictures.iter().map(|it| it.name.as_str()).collect(),
+        SheetPart::Blank(lines) => lines.iter().map(|(name, _)| name.as_str()).collect(),
+    }
+}
+
+/// The handover sheet of a visited house, told for either reader: no English in Spanish, and that it
+/// awaits review said once.
+#[test]
+fn a_handover_sheet_is_told_in_its_language() {
+    let mut plan = house_with_readings();
+    plan.title = String::new();
+    plan.note = String::new();
+    let job = HandoverJob::of(plan, None);
+    for reading in [SheetReading::Customer, SheetReading::Trade] {
+        for language in Language::ALL {
+            let sheet = handover_sheet(
+                &job,
+                SheetWish {
+                    reading,
+                    paper: Paper::Letter,
+                    language,
+                    units: UnitSystem::UsCustomary,
+                },
+            );
             let mark = Message::Language(LanguageLabel::AwaitsReview);
-            let mark = say(language, UnitSystem::Si, mark);
-            let count = usize::from(language.awaits_review());
-            assert_eq!(sheet.matches(&mark).count(), count, "{sheet}");
+            let mark = say(language, UnitSystem::UsCustomary, mark);
+            let count = sheet_html(&sheet).matches(&mark).count();
+            assert_eq!(count, usize::from(language.awaits_review()));
+            let told: Vec<&str> = sheet.parts.iter().flat_map(told_in).collect();
+            let english = told.iter().filter(|text| !english_words(text).is_empty());
+            let english: Vec<_> = english.collect();
+            let is_english = language == Language::English;
+            assert_eq!(!english.is_empty(), is_english, "{english:?} of {told:?}");
         }
     }
 }

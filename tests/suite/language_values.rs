@@ -7,7 +7,7 @@
 use crate::language_files::english_words;
 use crate::message_samples as samples;
 use crate::tally::Tally;
-use crate::{reroute_samples, site_samples, trouble_samples};
+use crate::{handover_samples, reroute_samples, side_samples, site_samples, trouble_samples};
 use elbowroom::plan::{Input, Phase};
 use elbowroom::report::words::{Caution, Language, LanguageLabel, Message, TotalFormula, say};
 use elbowroom::rules::{DeductionNote, Practice, Verdict, rule_sources};
@@ -127,6 +127,10 @@ fn samples_of_every_kind_hold_the_same_figures() {
         hold(&mut tally, Message::LengthText(error));
     }
     site_samples::each_of_the_site(|message| hold(&mut tally, Message::Site(message)));
+    side_samples::each_of_the_side(|message| hold(&mut tally, Message::Side(message)));
+    handover_samples::each_of_the_handover(|message| {
+        hold(&mut tally, Message::Handover(message));
+    });
     samples::each_of_the_rest(|message| hold(&mut tally, message));
     tally.finish(LEAST_SAMPLES);
 }
@@ -209,6 +213,7 @@ fn keys_without_values_hold_the_same_figures() {
     for label in [
         LanguageLabel::Choice,
         LanguageLabel::English,
+        LanguageLabel::Spanish,
         LanguageLabel::AwaitsReview,
     ] {
         hold(&mut tally, Message::Language(label));

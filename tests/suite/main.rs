@@ -81,6 +81,7 @@ mod reroutes;
 mod route_enumerator;
 mod turn_costs;
 
+mod handover_samples;
 mod language_files;
 mod language_plans;
 mod language_values;
@@ -89,6 +90,7 @@ mod message_samples;
 mod reroute_samples;
 mod share_link;
 mod side_by_side;
+mod side_samples;
 mod site_samples;
 mod trouble_samples;
 

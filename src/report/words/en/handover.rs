@@ -8,10 +8,7 @@ use crate::report::words::HandoverMessage;
 use crate::system::ElementKind;
 use crate::units::{Length, UnitSystem};
 
-pub(in crate::report::words) fn handover(
-    units: UnitSystem,
-    message: HandoverMessage<'_>,
-) -> String {
+pub(super) fn handover(units: UnitSystem, message: HandoverMessage<'_>) -> String {
     match message {
         HandoverMessage::Label(key) => handover_label(key).to_owned(),
         HandoverMessage::Part(part) => self::part(part).to_owned(),

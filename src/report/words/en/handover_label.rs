@@ -3,7 +3,7 @@
 use crate::report::words::HandoverLabel;
 
 #[allow(clippy::too_many_lines, reason = "one line a text")]
-pub(in crate::report::words) const fn handover_label(key: HandoverLabel) -> &'static str {
+pub(super) const fn handover_label(key: HandoverLabel) -> &'static str {
     match key {
         HandoverLabel::Heading => "Handover",
         HandoverLabel::Hint => {

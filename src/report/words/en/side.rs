@@ -10,7 +10,7 @@ use crate::plan::{
 use crate::report::words::SideMessage;
 use crate::units::{Length, UnitSystem};
 
-pub(in crate::report::words) fn side(units: UnitSystem, message: SideMessage<'_>) -> String {
+pub(super) fn side(units: UnitSystem, message: SideMessage<'_>) -> String {
     match message {
         SideMessage::Label(key) => side_label(key).to_owned(),
         SideMessage::Quantity(quantity) => self::quantity(quantity).to_owned(),

@@ -1,14 +1,16 @@
 //! Fixed texts.
 
+use super::handover_label::handover_label;
 use super::heat_label::heat_label;
 use super::shelf_label::shelf_label;
+use super::side_label::side_label;
 use crate::report::words::{Caution, Label};
 
 #[allow(clippy::too_many_lines, reason = "one line a key")]
 pub(super) fn label(key: Label) -> &'static str {
     match key {
-        Label::Handover(key) => super::super::en::handover_label::handover_label(key),
-        Label::Side(key) => super::super::en::side_label::side_label(key),
+        Label::Handover(key) => handover_label(key),
+        Label::Side(key) => side_label(key),
         Label::Heat(key) => heat_label(key),
         Label::Shelf(key) => shelf_label(key),
         Label::GaugeResolution => "Último dígito del instrumento",

@@ -8,6 +8,8 @@ mod deciding;
 mod derivation;
 mod element;
 mod fixed;
+mod handover;
+mod handover_label;
 mod heat;
 mod heat_grounds;
 mod heat_label;
@@ -17,6 +19,8 @@ mod reroute;
 mod room;
 mod rule;
 mod shelf_label;
+mod side;
+mod side_label;
 mod site;
 mod site_grounds;
 mod site_label;
@@ -43,8 +47,8 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Language(key) => language_label::language_label(key).to_owned(),
         Message::Answer(message) => answer::answer(message),
         Message::Site(message) => site::site(units, message),
-        Message::Handover(message) => super::en::handover::handover(units, message),
-        Message::Side(message) => super::en::side::side(units, message),
+        Message::Handover(message) => handover::handover(units, message),
+        Message::Side(message) => side::side(units, message),
         Message::ActionName(name) => action_name(name).to_owned(),
         Message::Refusal(why) => refusal(units, why),
         Message::Caution(key) => caution(key).to_owned(),

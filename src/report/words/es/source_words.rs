@@ -176,6 +176,13 @@ fn of_the_rest(subject: Subject) -> Option<[&'static str; 3]> {
             "1 por una lectura en una toma que ya existe; la mitad es preparar la secadora, lo que toda prueba \
              requiere",
         ],
+        Subject::TradeParts => [
+            "Largos comerciales del ducto redondo de metal, extremos engarzados, cinta y abrazaderas: práctica \
+             común, sin fuente",
+            "2026",
+            "ducto de 2, 3, 5 y 10 ft; un extremo macho de 1 1/2 in; una vuelta y cuarto de cinta en cada \
+             junta; una abrazadera en cada extremo del ducto flexible",
+        ],
         Subject::EachElement => [
             "Calculado para cada elemento",
             "2026",
