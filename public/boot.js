@@ -21,7 +21,14 @@ addEventListener('elbowroom-done', (event) => {
 });
 
 addEventListener('elbowroom-kept', (event) => {
-  if (!stopped) kept = event.detail;
+  if (stopped) return;
+  kept = event.detail;
+  try {
+    // For kept.js.
+    localStorage.setItem('elbowroom-kept', 'yes');
+  } catch {
+    // Then the example is seen for a moment before the job is.
+  }
 });
 
 addEventListener('elbowroom-panic', (event) => {

@@ -2,8 +2,8 @@
 //! job, and must not store the one in the place of the other.
 
 use super::keep_store::{JobKey, Over, Stored};
-use super::store::the_example;
 use crate::plan::{Plan, blank};
+use crate::report::the_example;
 use crate::report::words::ActionName;
 use std::sync::{Arc, Weak};
 

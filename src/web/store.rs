@@ -6,7 +6,8 @@ use super::keep::{Keeper, Opening};
 use super::panic_report::tell_done;
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
-use crate::plan::{ElementId, Plan, ThingId, example};
+use crate::plan::{ElementId, Plan, ThingId};
+use crate::report::the_example;
 use crate::report::words::{ActionName, CodeLabel, Label, Language, Message, SideLabel, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
@@ -328,15 +329,6 @@ pub(super) fn code_text(label: CodeLabel) -> String {
         Language::English,
         UnitSystem::default(),
         Message::CodeLabel(label),
-    )
-}
-
-/// The plan that the page opens with.
-pub(super) fn the_example() -> Plan {
-    example(
-        label_text(Label::ExampleTitle),
-        label_text(Label::ExampleNote),
-        label_text(Label::ExampleObstacle),
     )
 }
 

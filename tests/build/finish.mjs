@@ -12,6 +12,7 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, readdirSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { brotliCompressSync, constants } from 'node:zlib';
 import { buildApi } from './api.mjs';
 import { optimise } from './optimise.mjs';
@@ -34,6 +35,9 @@ const read = (name) => readFileSync(path.join(staging, name));
 
 if (release) for (const name of files.filter((each) => each.endsWith('.wasm'))) optimise(path.join(staging, name), targetDirectory());
 
+buildApi(path.join(staging, 'api'), { release });
+const api = await import(pathToFileURL(path.join(staging, 'api', 'elbowroom.js')));
+const exampleView = () => api.view(api.example());
 const build = `build-${hashOfBuild()}`;
 const moved = files.filter((name) => !BESIDE_INDEX.includes(name));
 for (const name of moved) {
@@ -42,7 +46,7 @@ for (const name of moved) {
   renameSync(path.join(staging, name), target);
 }
 
-writeFileSync(path.join(staging, 'index.html'), finishedPage(read('index.html').toString()));
+writeFileSync(path.join(staging, 'index.html'), withFirstSight(finishedPage(read('index.html').toString())));
 writeFileSync(path.join(staging, MANIFEST), finishedManifest(JSON.parse(read(MANIFEST))));
 
 const published = files.map((name) => (moved.includes(name) ? `${build}/${name}` : name));
@@ -56,7 +60,6 @@ writeFileSync(
   `${JSON.stringify({ build, files: sizes.map(({ name, size }) => ({ name, size })) }, null, 2)}\n`,
 );
 printSizes();
-buildApi(path.join(staging, 'api'), { release });
 
 function targetDirectory() {
   return path.resolve(process.env.TRUNK_SOURCE_DIR, process.env.CARGO_TARGET_DIR ?? 'target');
@@ -83,6 +86,15 @@ function finishedPage(source) {
     `<link rel="modulepreload" href="${build}/app.js">`,
     `<link rel="preload" href="${build}/app_bg.wasm" as="fetch" type="application/wasm" crossorigin>`,
   ]);
+}
+
+// What is seen before the program is there: the example's drawing and totals, from the same core.
+function withFirstSight(page) {
+  const { title, drawing, totals } = exampleView();
+  const inert = (text) => text.replace(/[&<>]/g, (letter) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[letter]);
+  const total = ({ name, figure, against }) => `<div><dt>${inert(name)}</dt><dd>${inert(figure)}</dd><dd class="fine">${inert(against)}</dd></div>`;
+  const sight = `<div class="first-sight"><p class="head-job">${inert(title)}</p><dl>${totals.map(total).join('')}</dl>${drawing.replace(/^<\?xml[^>]*>/, '')}</div>`;
+  return insertedAfter(page, '<!-- first sight -->', [sight]);
 }
 
 // A manifest's addresses are relative to itself, and its icons are in the build's folder.
@@ -118,7 +130,7 @@ function brotliSize(bytes) {
 // icons, guide, lessons and schema come once it stands.
 function isFirst(name, page) {
   const file = path.basename(name);
-  return name === 'index.html' || file.startsWith('app') || ['boot.js', 'offline.js', 'icon.svg', MANIFEST].includes(file)
+  return name === 'index.html' || file.startsWith('app') || ['kept.js', 'boot.js', 'offline.js', 'icon.svg', MANIFEST].includes(file)
     || (file.endsWith('.css') && page.includes(`${build}/${file}`));
 }
 

@@ -19,6 +19,8 @@ export function figures(plan: PlanOrText, options: { bands: boolean }): FiguresW
 export function check(plan: PlanOrText): Check;
 export function reroute(plan: PlanOrText, options?: RerouteOptions): Reroute;
 export function diagnose(plan: PlanOrText, options?: { visit?: string | null }): VisitMeaning;
+/** The example that the page opens with. Invented. */
+export function example(): Plan;
 /** The handover sheet as one HTML file, with what a visit came to where there is one. */
 export function sheet(plan: PlanOrText, options?: SheetOptions): string;
 export function view(plan: PlanOrText, options?: { units?: Units }): View;

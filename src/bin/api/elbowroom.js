@@ -5,7 +5,7 @@
 // be ends in an Error with the `path` of the field at fault. Nothing is fetched but the program itself,
 // which stands beside this file, and nothing is kept.
 
-import { answer, default as start, initSync, view as viewOf } from './program.js';
+import { answer, default as start, example as exampleFile, initSync, view as viewOf } from './program.js';
 
 const program = new URL('./program_bg.wasm', import.meta.url);
 if (program.protocol === 'file:') {
@@ -28,7 +28,10 @@ export const reroute = (plan, options) => answer('reroute', plan, options);
 /** What the readings of a visit mean, and what to test next. */
 export const diagnose = (plan, options) => answer('diagnose', plan, options);
 
-/** A visit's sheet for paper: the inside of an HTML element, in which whatever was typed is inert. */
+/** The example that the page opens with, as a plan. */
+export const example = () => JSON.parse(exampleFile());
+
+/** The handover sheet as one HTML file, in which whatever was typed is inert. */
 export const sheet = (plan, options) => answer('sheet', plan, options);
 
 /** Drawing and totals in words, for a page that shows a plan. */

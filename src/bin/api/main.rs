@@ -1,8 +1,9 @@
 //! The JavaScript module's program: the same answers as the terminal tool's, as objects. What other
 //! programs call stands in `elbowroom.js` beside this file.
 
-use elbowroom::plan::{Plan, read};
+use elbowroom::plan::{Plan, read, write};
 use elbowroom::report::answer::{Question, Refused, View, view_units};
+use elbowroom::report::the_example;
 use js_sys::{Error, JSON, JsString, Reflect};
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -19,6 +20,12 @@ pub fn answer(name: &str, plan: &JsValue, options: &JsValue) -> Result<JsValue, 
     let plan = plan_of(plan)?;
     let answer = question.answer(&plan);
     handed_over(&answer.map_err(|error| told((&error).into()))?)
+}
+
+/// The file of the example that the page opens with.
+#[wasm_bindgen]
+pub fn example() -> String {
+    write(&the_example())
 }
 
 /// Drawing and totals of `plan` in words.
