@@ -158,7 +158,7 @@ test('names typed by people are inert on the page and in the exported drawing', 
     const parsed = new DOMParser().parseFromString(text, 'image/svg+xml');
     return [...new Set([...parsed.querySelectorAll('*')].map((element) => element.localName))].sort();
   }, drawing);
-  expect(kinds).toEqual(['circle', 'g', 'path', 'svg', 'text']);
+  expect(kinds).toEqual(['circle', 'g', 'path', 'rect', 'svg', 'text']);
 });
 
 test('drawing, ledger and pressure line light one another', async ({ page, site }) => {
