@@ -82,14 +82,14 @@ fn App(opening: Opening) -> impl IntoView {
                 <Totals/>
                 <div class="side-caption"><SideCaption of_open=true/></div>
                 <Drawing/>
-                <Later turn=2><ElevationPanel/></Later>
+                <Later turn=3><ElevationPanel/></Later>
                 <DominantSentence/>
                 <Later turn=3><PressurePanel/></Later>
                 <Later turn=4><HeatPanel/></Later>
             </div>
             <div class="sheet-run">
-                <SelectedSheet/>
-                <Later turn=1><LedgerPanel/></Later>
+                <Later turn=1><SelectedSheet/></Later>
+                <Later turn=2><LedgerPanel/></Later>
                 <Later turn=5><SitePanel/></Later>
             </div>
             <SideFigures/>

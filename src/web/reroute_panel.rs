@@ -28,6 +28,8 @@ pub(super) fn ReroutePanel() -> impl IntoView {
         if is_running() {
             reroutes.cancel();
         } else {
+            // What is selected would lie over the suggestions on a phone.
+            store.act(Action::Select(None));
             reroutes.search();
         }
     };

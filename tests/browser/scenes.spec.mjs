@@ -3,7 +3,7 @@
 
 import AxeBuilder from '@axe-core/playwright';
 import { test, expect, open } from './page.mjs';
-import { openJobs, rename, saved } from './keep.mjs';
+import { rename, saved } from './keep.mjs';
 import { PHONE, Sheet } from './sheet.mjs';
 
 test.describe.configure({ timeout: 120_000 });
@@ -214,8 +214,7 @@ test.describe('technician in a basement', () => {
     await expect(page.getByTestId('offline')).toHaveText('Ready offline');
     await rename(page, 'Basement run');
     await saved(page);
-    await page.locator('.head-more').tap();
-    await person0(page, 'Start blank');
+    await page.getByRole('button', { name: 'Start blank', exact: true }).tap();
 
     await context.setOffline(true);
     await page.reload();
@@ -242,5 +241,3 @@ test.describe('technician in a basement', () => {
     expect(person.actions).toBeLessThanOrEqual(10);
   });
 });
-
-const person0 = (page, name) => page.getByRole('button', { name, exact: true }).tap();

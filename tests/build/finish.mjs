@@ -93,7 +93,7 @@ function withFirstSight(page) {
   const { title, drawing, totals } = exampleView();
   const inert = (text) => text.replace(/[&<>]/g, (letter) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[letter]);
   const total = ({ name, figure, against }) => `<div><dt>${inert(name)}</dt><dd>${inert(figure)}</dd><dd class="fine">${inert(against)}</dd></div>`;
-  const sight = `<div class="first-sight"><p class="head-job">${inert(title)}</p><dl>${totals.map(total).join('')}</dl>${drawing.replace(/^<\?xml[^>]*>/, '')}</div>`;
+  const sight = `<div class="first-sight"><p class="first-title">${inert(title)}</p><dl>${totals.map(total).join('')}</dl>${drawing.replace(/^<\?xml[^>]*>/, '')}</div>`;
   return insertedAfter(page, '<!-- first sight -->', [sight]);
 }
 
