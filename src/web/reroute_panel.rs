@@ -150,7 +150,12 @@ fn one(
     let reasons: Vec<String> = reasons(present, suggestion).into_iter().map(say).collect();
     let title = changes.join(" ");
     let is_shown = move || shown.get() == Some(index);
-    let show = move |_| shown.update(|own| *own = (*own != Some(index)).then_some(index));
+    let show = move |_| {
+        shown.update(|own| *own = (*own != Some(index)).then_some(index));
+        if is_shown() {
+            bring_drawing_into_view();
+        }
+    };
     let taken = Box::new((suggestion.run.clone(), suggestion.dryer));
     let beside = taken.clone();
     let take = move |_| store.act(Action::TakeReroute(taken.clone()));
@@ -203,5 +208,14 @@ fn one(
                 <button type="button" on:click=take_beside>{side_text(SideLabel::Beside)}</button>
             </div>
         </li>
+    }
+}
+
+/// A suggestion is drawn where its panel may have pushed the drawing out of sight.
+fn bring_drawing_into_view() {
+    let options = web_sys::ScrollIntoViewOptions::new();
+    options.set_block(web_sys::ScrollLogicalPosition::Nearest);
+    if let Ok(Some(drawing)) = document().query_selector(".canvas") {
+        drawing.scroll_into_view_with_scroll_into_view_options(&options);
     }
 }
