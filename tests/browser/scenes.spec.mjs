@@ -6,7 +6,7 @@ import { test, expect, open } from './page.mjs';
 import { rename, saved } from './keep.mjs';
 import { PHONE, Sheet } from './sheet.mjs';
 
-test.describe.configure({ timeout: 120_000 });
+test.describe.configure({ timeout: 60_000 });
 
 const INCH = 0.0254;
 
@@ -214,7 +214,10 @@ test.describe('technician in a basement', () => {
     await expect(page.getByTestId('offline')).toHaveText('Ready offline');
     await rename(page, 'Basement run');
     await saved(page);
+    // Another job since then.
     await page.getByRole('button', { name: 'Start blank', exact: true }).tap();
+    await rename(page, 'Another run');
+    await saved(page);
 
     await context.setOffline(true);
     await page.reload();
