@@ -105,3 +105,19 @@ fn none_is_there_twice_but_those_that_are_known() {
         .collect();
     assert!(twice.is_empty(), "{twice:?}");
 }
+
+/// The fuzzer's package has a lock file of its own, which nothing else builds by.
+#[test]
+fn the_fuzz_targets_are_locked_to_what_the_project_needs() {
+    let locked = include_str!("../fuzz/Cargo.lock");
+    let packages = packages();
+    let own = packages.iter().find(|it| name(it) == "elbowroom").unwrap();
+    let needed = own["dependencies"].as_array().expect("a list").iter();
+    let needed = needed.filter(|it| it["kind"].is_null() && it["optional"] == false);
+    let needed: Vec<&str> = needed.map(name).collect();
+    assert!(needed.len() >= 4, "{needed:?}");
+    for name in needed {
+        let line = format!("name = \"{name}\"\n");
+        assert!(locked.contains(&line), "tests/fuzz/Cargo.lock: {name}");
+    }
+}
