@@ -2,7 +2,7 @@
 //
 // Builds the targets of this folder with coverage counters (flags of the stable compiler; no other
 // toolchain) and runs each for so long, one process at a time, from the committed corpus. A panic, an
-// input that takes over a second, or memory past the limit is a failure, whose input is left in
+// input that takes over a second (by the clock: leave it a processor), or memory past the limit is a failure, whose input is left in
 // target/fuzz/found. --keep puts what covered more into the corpus, smallest first, within its bounds.
 
 import { spawnSync } from 'node:child_process';
@@ -59,7 +59,8 @@ function build() {
     env: { ...process.env, CARGO_TARGET_DIR: path.join(work, 'build'), RUSTFLAGS: counters.join(' ') },
   });
   if (built.status !== 0) throw new Error('The targets could not be built.');
-  for (const target of Object.keys(TARGETS)) {
+  // Only what is run: another run's program may be at work.
+  for (const target of targets) {
     copyFileSync(path.join(work, 'build', host, 'release', target), path.join(work, target));
   }
 }
