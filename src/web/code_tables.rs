@@ -26,7 +26,7 @@ pub(super) fn CodeTables() -> impl IntoView {
 #[component]
 fn Folded(heading: CodeLabel, name: &'static str, content: fn() -> AnyView) -> impl IntoView {
     let open = RwSignal::new(false);
-    let toggled = move |event: web_sys::Event| {
+    let toggled = move |event: web_sys::ToggleEvent| {
         let details = event
             .target()
             .and_then(|it| it.dyn_into::<web_sys::Element>().ok());

@@ -5,6 +5,7 @@ use super::files::file_name;
 use super::keep_jobs::{Job, Jobs};
 use super::keep_news::KeepNews;
 use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored, object};
+use super::soon::after;
 use crate::plan::{FileError, Plan, read, write};
 use crate::report::words::ActionName;
 use gloo_timers::future::TimeoutFuture;
@@ -17,7 +18,7 @@ use wasm_bindgen_futures::spawn_local;
 
 /// The event with which `boot.js` learns what it can hand out once the program is dead.
 const KEPT_EVENT: &str = "elbowroom-kept";
-/// A storage that has not answered after this is not waited for.
+/// A storage that has not answered after this, ms, is not waited for.
 const LONGEST_WAIT: Duration = Duration::from_secs(5);
 
 /// The pauses before further attempts, ms. A connection can end under the page, as when its data are
@@ -87,7 +88,7 @@ pub(super) fn open_then(show: impl FnOnce(Opening) + 'static) {
             });
         }
     };
-    set_timeout(no_answer, LONGEST_WAIT);
+    after(LONGEST_WAIT, no_answer);
     spawn_local(async move {
         let opening = opening().await;
         if let Some(show) = show.take() {
@@ -281,7 +282,7 @@ impl Keeper {
                 self.show(Progress::Saving);
             }
             let no_answer = move || self.show(Progress::NotKept(NotKept::NoAnswer));
-            let slow = set_timeout_with_handle(no_answer, LONGEST_WAIT);
+            let slow = set_timeout(no_answer, LONGEST_WAIT);
             let saved = self.save(job, &plan).await;
             if let Ok(slow) = slow {
                 slow.clear();

@@ -1,6 +1,7 @@
 //! Large type for a back row: a class on the page's root, which every size of the style sheets hangs
 //! on. Kept for the visit only.
 
+use super::soon::once_laid_out;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::report::words::Label;
@@ -23,9 +24,7 @@ pub(super) fn LargeType() -> impl IntoView {
     let pressed = move |_| {
         large.update(|large| *large = !*large);
         // The drawing has its new size a frame later.
-        request_animation_frame(move || {
-            request_animation_frame(move || store.act(Action::ShowAll));
-        });
+        once_laid_out(move || store.act(Action::ShowAll));
     };
     view! {
         <button

@@ -1,6 +1,7 @@
 //! Parts of the page that a first look does not need: each is built in a task of its own, one after each
 //! frame, so that what stands already is seen and answers while the rest is still to come.
 
+use super::soon::{after, next_frame};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -20,14 +21,14 @@ impl Turns {
     }
 
     fn go_on(self) {
-        request_animation_frame(move || {
+        next_frame(move || {
             let after_the_frame = move || {
                 self.0.update(|turn| *turn += 1);
                 if self.0.get_untracked() < Self::LAST {
                     self.go_on();
                 }
             };
-            set_timeout(after_the_frame, Duration::ZERO);
+            after(Duration::ZERO, after_the_frame);
         });
     }
 }

@@ -99,6 +99,7 @@ mod site_points;
 mod site_reading;
 mod site_sheet;
 mod site_words;
+mod soon;
 mod sources_panel;
 mod spoken;
 mod steady;

@@ -6,6 +6,7 @@ use super::paper_protocol::{
     OtherAsk, PAPER_PROTOCOL, PaperAnswer, PaperAsk, PaperKind, PaperWish,
 };
 use super::search_client::Reroutes;
+use super::soon::after;
 use super::store::Store;
 use crate::plan::Plan;
 use leptos::prelude::*;
@@ -83,7 +84,7 @@ impl Papers {
                 self.give(id, None);
             }
         };
-        set_timeout(late, LONGEST);
+        after(LONGEST, late);
     }
 
     fn give(self, id: u32, text: Option<String>) {

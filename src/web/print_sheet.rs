@@ -1,6 +1,7 @@
 //! What is printed by itself: a sheet that is there only while it is printed.
 
 use super::print_part::print_part;
+use super::soon::next_frame;
 use leptos::prelude::*;
 
 /// A sheet on its way to the printer.
@@ -24,7 +25,7 @@ impl Printing {
         let name = sheet.name;
         self.0.set(Some(sheet));
         // The sheet stands from the next frame on.
-        request_animation_frame(move || print_part(name, move || self.0.set(None)));
+        next_frame(move || print_part(name, move || self.0.set(None)));
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::band_client::worker;
 use super::search_protocol::{SEARCH_PROTOCOL, SearchAnswer, SearchAsk};
+use super::soon::after;
 use super::store::Version;
 use crate::plan::Plan;
 use crate::search::{Blocked, Figures, Options, Progress, Request, Suggestion};
@@ -168,7 +169,7 @@ impl Reroutes {
                 }
             });
         };
-        set_timeout(look, longest);
+        after(longest, look);
     }
 
     /// Stops the search; what it found stays.

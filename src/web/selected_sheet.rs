@@ -2,6 +2,7 @@
 //! only while something is selected; the drawing stays in use above it.
 
 use super::selected_panel::SelectedPanel;
+use super::soon::next_frame;
 use super::store::{Store, label_text};
 use crate::editor::{Action, Tool};
 use crate::report::words::Label;
@@ -35,7 +36,7 @@ pub(super) fn SelectedSheet() -> impl IntoView {
         let selected = store.selection.get().is_some() || !store.things.with(BTreeSet::is_empty);
         if selected && open.get() && !pressed.get() {
             // By the next frame the sheet stands in its full height and the marks are lit.
-            request_animation_frame(move || {
+            next_frame(move || {
                 if let Some(sheet) = sheet.get_untracked().filter(|_| is_sheet()) {
                     scroll_clear_of(&sheet);
                 }

@@ -4,6 +4,7 @@ use super::keep_store::{JobKey, Record};
 use super::shelf::shelf_text;
 use super::side_bands::SideBands;
 use super::side_guess::Guess;
+use super::soon::once_laid_out;
 use super::store::{Results, Store, Version, work_out};
 use crate::editor::{Action, Tool};
 use crate::plan::{Bounds, LessonText, Plan};
@@ -106,9 +107,7 @@ impl Side {
         self.other.set(None);
         self.lesson.set(None);
         self.guess.lay_down();
-        request_animation_frame(move || {
-            request_animation_frame(move || store.act(Action::ShowAll));
-        });
+        once_laid_out(move || store.act(Action::ShowAll));
     }
 
     /// A copy of the open run, as it is now, is the first.
@@ -196,15 +195,13 @@ fn show_all_once_laid_out(store: Store, times: f64) {
     /// Half a page leaves a room's sizes no place beside it, unless it is drawn a little smaller.
     const ROOM: f64 = 1.12;
     // The drawing has its new size a frame later.
-    request_animation_frame(move || {
-        request_animation_frame(move || {
-            store.act(Action::ShowAll);
-            let (width, height) = store.view.get_untracked().size;
-            store.act(Action::Zoom {
-                x: width / 2.0,
-                y: height / 2.0,
-                factor: 1.0 / (times * ROOM),
-            });
+    once_laid_out(move || {
+        store.act(Action::ShowAll);
+        let (width, height) = store.view.get_untracked().size;
+        store.act(Action::Zoom {
+            x: width / 2.0,
+            y: height / 2.0,
+            factor: 1.0 / (times * ROOM),
         });
     });
 }
