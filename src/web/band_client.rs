@@ -1,6 +1,7 @@
 //! The page's side of the worker: one request under way, and the newest plan waiting.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use super::store::Store;
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
 use leptos::prelude::*;
@@ -25,7 +26,7 @@ pub(super) struct Banded {
 }
 
 /// A plan and the visit of it that is asked about; none for the newest.
-pub(super) type Asked = (Arc<Plan>, Option<Arc<str>>);
+type Asked = (Arc<Plan>, Option<Arc<str>>);
 
 struct Client {
     worker: Worker,
@@ -58,13 +59,10 @@ impl Client {
     }
 }
 
-/// Starts the worker; gives what asks for a plan's bands, and the newest answer. Without a worker
+/// Starts the worker and has it asked for the bands of each version of the plan. Without a worker
 /// there are no bands, and the page says so by showing none.
-pub(super) fn start() -> (
-    impl Fn(Asked) + 'static,
-    ReadSignal<Option<Banded>, LocalStorage>,
-) {
-    let (answer, set_answer) = signal_local(None);
+pub(super) fn start(store: Store) {
+    let set_answer = store.banded();
     let client = worker().map(|worker| {
         let client = Rc::new(RefCell::new(Client {
             worker: worker.clone(),
@@ -84,17 +82,21 @@ pub(super) fn start() -> (
         listener.forget();
         client
     });
-    let ask = move |asked: Asked| {
+    Effect::new(move |_| {
+        let asked = (store.held(), store.open_visit().get());
+        // The band never runs while something is dragged.
+        if store.is_dragging() {
+            return;
+        }
         if let Some(client) = &client {
             let mut client = client.borrow_mut();
             client.waiting = Some(asked);
             client.send_next();
         }
-    };
-    (ask, answer)
+    });
 }
 
-fn hear(client: &mut Client, reply: Reply, answer: WriteSignal<Option<Banded>, LocalStorage>) {
+fn hear(client: &mut Client, reply: Reply, answer: RwSignal<Option<Banded>, LocalStorage>) {
     if reply.protocol != PROTOCOL {
         return;
     }

@@ -1,14 +1,14 @@
 //! The drawing: the plan's marks on an SVG canvas, under the hand.
 
-use super::draft_view::{Cursor, DraftMarks};
-use super::draw_length::{DrawLength, LengthOnDrawing};
-use super::ghost_view::GhostMarks;
+use super::draft_view::Cursor;
+use super::draw_length::DrawLength;
 use super::keys;
+use super::later::Later;
 use super::mark_list::MarkList;
 use super::mark_view::Layer;
 use super::pointer::{Pointer, PressedLength};
+use super::rest::Part;
 use super::scale_bar_view::ScaleBar;
-use super::site_marks::SuspectMarks;
 use super::store::{Store, label_text};
 use super::tool_bar::ToolBar;
 use crate::editor::Action;
@@ -60,25 +60,25 @@ pub(super) fn Drawing() -> impl IntoView {
             >
                 <g transform=transform>
                     <Marks ground=true/>
-                    <SuspectMarks ground=true/>
+                    <Later turn=2 part=Part::SuspectRings/>
                 </g>
                 <g>
                     <Marks ground=false/>
-                    <SuspectMarks ground=false/>
+                    <Later turn=2 part=Part::SuspectLetters/>
                 </g>
                 <g transform=transform>
-                    <GhostMarks/>
+                    <Later turn=2 part=Part::GhostMarks/>
                 </g>
                 <g transform=transform>
-                    <DraftMarks ground=true/>
+                    <Later turn=1 part=Part::Draft/>
                 </g>
                 <g>
-                    <DraftMarks ground=false/>
+                    <Later turn=1 part=Part::DraftOver/>
                     <Cursor/>
                     <ScaleBar view=view.into() at=foot/>
                 </g>
             </svg>
-            <LengthOnDrawing/>
+            <Later turn=1 part=Part::TypedLength/>
             <div class="canvas-tools">
                 <button type="button" aria-label=label_text(Label::ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
                     "+"

@@ -1,12 +1,12 @@
 //! The head of the sheet: the job's name, undo, files, units and how the page is shown. Where it is
 //! narrow, what is rarely used folds away behind one button.
 
-use super::files;
 use super::first_steps::GuideLink;
 use super::keep_view::KeepWord;
 use super::large_type::LargeType;
 use super::link_send::SendLinkButton;
 use super::offline_word::OfflineWord;
+use super::rest::{Press, pressed};
 use super::shelf_view::ShelfButton;
 use super::side_head::SideButton;
 use super::store::{Store, label_text};
@@ -98,11 +98,11 @@ fn Files() -> impl IntoView {
             aria-label=label_text(Label::OpenFile)
             on:change=open_chosen
         />
-        <button type="button" on:click=move |_| files::save_plan(store)>
+        <button type="button" on:click=move |_| pressed(Press::SavePlan(store))>
             {label_text(Label::SaveFile)}
         </button>
         <SendLinkButton/>
-        <button type="button" on:click=move |_| files::save_drawing(store)>
+        <button type="button" on:click=move |_| pressed(Press::SaveDrawing(store))>
             {label_text(Label::SaveDrawing)}
         </button>
     }
@@ -110,7 +110,7 @@ fn Files() -> impl IntoView {
 
 fn open_file_of(store: Store, input: &HtmlInputElement) {
     if let Some(chosen) = input.files().and_then(|list| list.get(0)) {
-        files::open(store, chosen);
+        pressed(Press::OpenFile(store, chosen));
     }
     // The same file can be chosen again.
     input.set_value("");

@@ -5,8 +5,9 @@ use super::files::file_name;
 use super::keep_jobs::{Job, Jobs};
 use super::keep_news::KeepNews;
 use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored, object};
+use super::rest::rest;
 use super::soon::after;
-use crate::plan::{FileError, Plan, read, write};
+use crate::plan::{FileError, Plan};
 use crate::report::words::ActionName;
 use gloo_timers::future::TimeoutFuture;
 use leptos::prelude::*;
@@ -125,7 +126,7 @@ async fn opening() -> Opening {
     let (text, error) = match stored {
         Stored::Nothing => return opening,
         Stored::Foreign(text) => (text, None),
-        Stored::Job(record) => match read(record.text.as_bytes()) {
+        Stored::Job(record) => match (rest().await.read)(record.text.as_bytes()) {
             Ok(plan) => {
                 opening.plan = Some(plan);
                 opening.known = Some(record);
@@ -308,7 +309,7 @@ impl Keeper {
 
     async fn save(self, job: usize, plan: &Plan) -> Result<(), Fault> {
         let record = Record {
-            text: write(plan),
+            text: (rest().await.write)(plan),
             stored_at_ms: js_sys::Date::now(),
         };
         let mut saved = self.try_to_save(job, &record).await;

@@ -6,6 +6,7 @@ use super::errand_protocol::{Done, Errand};
 use super::files;
 use super::link_open::own_address;
 use super::over_page::OverPage;
+use super::rest::{Press, pressed};
 use super::side_words::{say, side_text};
 use super::store::{Store, label_text};
 use crate::plan::LinkError;
@@ -46,7 +47,8 @@ impl SendLink {
         }
     }
 
-    fn open(self, store: Store) {
+    /// Makes the link and shows it.
+    pub fn open(self, store: Store) {
         self.made.set(None);
         self.said.set(None);
         self.is_open.set(true);
@@ -113,7 +115,7 @@ pub(super) fn SendLinkButton() -> impl IntoView {
     let store = expect_context::<Store>();
     let send = expect_context::<SendLink>();
     view! {
-        <button type="button" aria-haspopup="dialog" on:click=move |_| send.open(store)>
+        <button type="button" aria-haspopup="dialog" on:click=move |_| pressed(Press::SendLink(send, store))>
             {side_text(SideLabel::LinkSend)}
         </button>
     }

@@ -20,6 +20,11 @@ pub(super) fn tell_done(name: ActionName) {
     tell(DONE, &format!("{name:?}"));
 }
 
+/// The loader says that the page cannot go on, and why.
+pub(super) fn stop(why: &str) {
+    tell(PANIC, why);
+}
+
 fn tell(event: &str, detail: &str) {
     let options = web_sys::CustomEventInit::new();
     options.set_detail(&JsValue::from_str(detail));

@@ -1,5 +1,6 @@
 //! A floor plan's picture from a file: read here, kept in the plan, shown from there.
 
+use super::rest::{Press, pressed};
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Bounds, Picture, PictureCoding};
@@ -40,22 +41,27 @@ pub(super) fn PictureButton() -> impl IntoView {
 
 fn chosen(store: Store, input: &HtmlInputElement) {
     if let Some(file) = input.files().and_then(|list| list.get(0)) {
-        spawn_local(async move {
-            match read(store, &file).await {
-                Ok(picture) => {
-                    store.act(Action::SetPicture(Some(Box::new(picture))));
-                    store.act(Action::ShowAll);
-                }
-                Err(why) => store.trouble.set(format!(
-                    "{} {}",
-                    label_text(why),
-                    label_text(Label::PlanKept)
-                )),
-            }
-        });
+        pressed(Press::TracePicture(store, file));
     }
     // The same file can be chosen again.
     input.set_value("");
+}
+
+/// Lays the picture in `file` under the plan, or says why not.
+pub(super) fn trace(store: Store, file: File) {
+    spawn_local(async move {
+        match read(store, &file).await {
+            Ok(picture) => {
+                store.act(Action::SetPicture(Some(Box::new(picture))));
+                store.act(Action::ShowAll);
+            }
+            Err(why) => store.trouble.set(format!(
+                "{} {}",
+                label_text(why),
+                label_text(Label::PlanKept)
+            )),
+        }
+    });
 }
 
 /// The picture in a file, or what to say where there is none.

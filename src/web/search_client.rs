@@ -52,8 +52,8 @@ const LOADED_AFTER: Duration = Duration::from_secs(20);
 
 impl Reroutes {
     /// Nothing is searched, and no worker started, until somebody asks.
-    pub fn start(plan: Memo<Version<Plan>>) -> Self {
-        let reroutes = Self {
+    pub fn new(plan: Memo<Version<Plan>>) -> Self {
+        Self {
             plan,
             found: RwSignal::new(None),
             shown: RwSignal::new(None),
@@ -61,7 +61,12 @@ impl Reroutes {
             worker: StoredValue::new_local(None),
             last_id: StoredValue::new(0),
             answers: StoredValue::new(0),
-        };
+        }
+    }
+
+    /// Lets go of what was found once it is asked for in another way, or the plan is another.
+    pub fn follow(self) {
+        let (reroutes, plan) = (self, self.plan);
         Effect::new(move |_| {
             // Other wishes, another search.
             reroutes.options.track();
@@ -83,7 +88,6 @@ impl Reroutes {
                 reroutes.found.set(None);
             }
         });
-        reroutes
     }
 
     /// Looks at what was found for the plan as it is now.

@@ -1,6 +1,7 @@
 //! The kept jobs as a dialog: to find one, open it, name it, copy it, and to take them all elsewhere.
 
 use super::over_page::OverPage;
+use super::rest::{Press, pressed};
 use super::shelf::{Entry, Shelf, shelf_text};
 use super::store::Store;
 use crate::editor::Action;
@@ -14,7 +15,7 @@ use wasm_bindgen::JsValue;
 pub(super) fn ShelfButton() -> impl IntoView {
     let shelf = expect_context::<Shelf>();
     view! {
-        <button type="button" aria-haspopup="dialog" on:click=move |_| shelf.open()>
+        <button type="button" aria-haspopup="dialog" on:click=move |_| pressed(Press::ShowJobs(shelf))>
             {shelf_text(ShelfLabel::Jobs)}
         </button>
     }

@@ -53,7 +53,6 @@ impl Side {
             said: RwSignal::new(String::new()),
             belongs: StoredValue::new_local(None),
         };
-        side.bands.follow(store, side);
         // The two change places where the other one is opened, by a press or by an undo.
         Effect::new(move |before: Option<Arc<Plan>>| {
             let now = store.held();
@@ -89,6 +88,15 @@ impl Side {
     /// Whether the second run's figures are hidden.
     pub fn hides(self) -> bool {
         self.is_open.get() && self.guess.hides()
+    }
+
+    /// Shows the two, or the open run alone again.
+    pub fn turn(self, store: Store) {
+        if self.is_open.get_untracked() {
+            self.end(store);
+        } else {
+            self.begin(store);
+        }
     }
 
     /// Shows the two: the open run and, where there is no other yet, a copy of it as it is now.

@@ -1,6 +1,7 @@
 //! The head of the two runs: what is set beside what, what a class is asked, and what differs.
 
 use super::keep_store::Stored;
+use super::rest::{Press, pressed};
 use super::shelf::{Entry, Shelf};
 use super::side::Side;
 use super::side_differences::SideDifferences;
@@ -17,19 +18,12 @@ use leptos::prelude::*;
 pub(super) fn SideButton() -> impl IntoView {
     let store = expect_context::<Store>();
     let side = expect_context::<Side>();
-    let turn = move |_| {
-        if side.is_open.get_untracked() {
-            side.end(store);
-        } else {
-            side.begin(store);
-        }
-    };
     view! {
         <button
             type="button"
             class="toggle"
             aria-pressed=move || side.is_open.get().to_string()
-            on:click=turn
+            on:click=move |_| pressed(Press::SideBySide(side, store))
         >
             {side_text(SideLabel::Heading)}
         </button>

@@ -1,6 +1,6 @@
 //! The page's one store: the editor's state, what is worked out from it, and the way to act.
 
-use super::band_client::{self, Banded};
+use super::band_client::Banded;
 use super::band_protocol::SiteAnswer;
 use super::keep::{Keeper, Opening};
 use super::panic_report::tell_done;
@@ -65,7 +65,9 @@ impl Diameter {
 /// What the worker answered last, the visit that it is asked about, and whether figures are shown.
 #[derive(Clone, Copy)]
 struct Worked {
-    banded: ReadSignal<Option<Banded>, LocalStorage>,
+    banded: RwSignal<Option<Banded>, LocalStorage>,
+    /// Whether something is dragged.
+    dragging: Memo<bool>,
     open_visit: RwSignal<Option<Arc<str>>>,
     /// Whether figures are hidden while a class guesses.
     hides_figures: RwSignal<bool>,
@@ -126,16 +128,6 @@ impl Store {
         let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
         let steady = Steady::new(results, dragging);
         let plan = Memo::new(move |_| steady.with(|results| Version(Arc::clone(&results.plan))));
-        let (ask_for_bands, banded) = band_client::start();
-        let open_visit = RwSignal::new(None);
-        Effect::new(move |_| {
-            // The band never runs while something is dragged.
-            let plan = results.with(|results| Arc::clone(&results.plan));
-            let visit = open_visit.get();
-            if !dragging.get() {
-                ask_for_bands((plan, visit));
-            }
-        });
         Self {
             state,
             results,
@@ -150,8 +142,9 @@ impl Store {
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
             worked: StoredValue::new(Worked {
-                banded,
-                open_visit,
+                banded: RwSignal::new_local(None),
+                dragging,
+                open_visit: RwSignal::new(None),
                 hides_figures: RwSignal::new(false),
             }),
             announcement: RwSignal::new(String::new()),
@@ -259,12 +252,18 @@ impl Store {
         self.worked.with_value(|worked| worked.open_visit)
     }
 
+    /// Whether something is dragged.
+    pub fn is_dragging(self) -> bool {
+        self.worked.with_value(|worked| worked.dragging).get()
+    }
+
     /// Whether figures are hidden while a class guesses: nothing may read them aloud.
     pub fn hides_figures(self) -> RwSignal<bool> {
         self.worked.with_value(|worked| worked.hides_figures)
     }
 
-    fn banded(self) -> ReadSignal<Option<Banded>, LocalStorage> {
+    /// What the worker answered last.
+    pub fn banded(self) -> RwSignal<Option<Banded>, LocalStorage> {
         self.worked.with_value(|worked| worked.banded)
     }
 

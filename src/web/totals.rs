@@ -1,6 +1,8 @@
 //! The totals above the drawing, with their bands, and the sentence on the costliest element.
 
-use super::asked::{Asked, AskedAnswer, AskedName};
+use super::asked::{Asked, AskedName};
+use super::later::Later;
+use super::rest::Part;
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message, TotalFormula};
 use crate::rules::Verdict;
@@ -29,7 +31,7 @@ pub(super) fn Totals() -> impl IntoView {
                 <Total label=Label::Velocity formula=TotalFormula::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
                 <CodeTotal/>
             </dl>
-            <AskedAnswer/>
+            <Later turn=1 part=Part::AskedAnswer/>
         </section>
     }
 }
@@ -45,7 +47,7 @@ fn Total(
 ) -> impl IntoView {
     let store = expect_context::<Store>();
     let figure = Memo::new(move |_| figure());
-    let key = format!("{label:?}");
+    let key = format!("{formula:?}");
     let band = move || store.with_bands(|bands, _| Some(store.say_band(band(bands), show)));
     view! {
         <div class="total" data-total=key>

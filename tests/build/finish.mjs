@@ -1,7 +1,7 @@
 // The step after Trunk: takes the staged files of a build and makes them the page that
 // is published. Run by Trunk (see Trunk.toml); needs the environment that Trunk sets.
 //
-// 1. optimises each .wasm (release builds only);
+// 1. parts the page's program in two files, and optimises each .wasm (release builds only);
 // 2. moves every file into one folder named by the hash of the whole build, so that a
 //    page, its worker and its styles can never come from two builds;
 // 3. writes the names, the build's name and the content security policy into index.html;
@@ -17,6 +17,7 @@ import { brotliCompressSync, constants } from 'node:zlib';
 import { buildApi } from './api.mjs';
 import { optimise } from './optimise.mjs';
 import { POLICY } from './policy.mjs';
+import { split } from './split.mjs';
 
 const staging = process.env.TRUNK_STAGING_DIR;
 const release = process.env.TRUNK_PROFILE === 'release';
@@ -27,6 +28,7 @@ const MANIFEST = 'manifest.webmanifest';
 const WORKER = 'service-worker.js';
 const BESIDE_INDEX = ['index.html', MANIFEST, WORKER];
 
+split(path.join(targetDirectory(), 'wasm32-unknown-unknown', release ? 'page' : 'debug', 'app.wasm'), staging, 'app');
 const files = readdirSync(staging, { recursive: true })
   .map((name) => name.split(path.sep).join('/'))
   .filter((name) => statSync(path.join(staging, name)).isFile())
@@ -84,6 +86,7 @@ function finishedPage(source) {
     `<meta name="elbowroom-build" content="${build}">`,
     // Fetched while boot.js is still on its way.
     `<link rel="modulepreload" href="${build}/app.js">`,
+    `<link rel="modulepreload" href="${build}/__wasm_split.js">`,
     `<link rel="preload" href="${build}/app_bg.wasm" as="fetch" type="application/wasm" crossorigin>`,
   ]);
 }
@@ -130,7 +133,7 @@ function brotliSize(bytes) {
 // icons, guide, lessons and schema come once it stands.
 function isFirst(name, page) {
   const file = path.basename(name);
-  return name === 'index.html' || file.startsWith('app') || ['kept.js', 'boot.js', 'offline.js', 'icon.svg', MANIFEST].includes(file)
+  return name === 'index.html' || file.startsWith('app') || ['__wasm_split.js', 'kept.js', 'boot.js', 'offline.js', 'icon.svg', MANIFEST].includes(file)
     || (file.endsWith('.css') && page.includes(`${build}/${file}`));
 }
 

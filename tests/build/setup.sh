@@ -11,6 +11,7 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 
 readonly TRUNK_VERSION=0.21.14
+readonly SPLITTER_VERSION=0.2.4
 readonly GECKODRIVER_VERSION=0.37.1
 readonly WASM_TARGET=wasm32-unknown-unknown
 readonly CACHE="${XDG_CACHE_HOME:-$HOME/.cache}/elbowroom"
@@ -40,6 +41,15 @@ cargo_tool() {
   [[ "$("$command" --version 2>/dev/null | head -n 1 || true)" == "$command $version" ]] && return
   say "building $crate $version into $TOOLS (once, some minutes)"
   cargo install "$crate" --version "=$version" --root "$TOOLS" --quiet ${lock:+"$lock"}
+}
+
+# What parts the page's program in two. It cannot say its own version; cargo's list can.
+splitter() {
+  local crate=wasm_split_cli_support
+  have wasm-split-cli && cargo install --list --root "$TOOLS" | grep -q "^$crate v$SPLITTER_VERSION:" && return
+  say "building $crate $SPLITTER_VERSION into $TOOLS (once, a minute)"
+  CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_OPT_LEVEL=1 CARGO_PROFILE_RELEASE_CODEGEN_UNITS=256 \
+    cargo install "$crate" --version "=$SPLITTER_VERSION" --root "$TOOLS" --quiet --locked --features build-binary
 }
 
 # The command-line tool must be of exactly the version that the page is compiled with.
@@ -104,6 +114,7 @@ page() {
   cargo_tool trunk trunk "$TRUNK_VERSION" --locked
   # Without --locked: the crate's own lock file names versions that no longer build.
   cargo_tool wasm-bindgen wasm-bindgen-cli "$(wasm_bindgen_version)" ''
+  splitter
   node_packages
 }
 

@@ -26,6 +26,7 @@ pub enum Label {
     ExampleNote,
     ExampleObstacle,
     BlankTitle,
+    NotFetched,
     FirstSteps,
     FirstStepDrag,
     FirstStepRank,

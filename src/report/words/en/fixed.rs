@@ -20,6 +20,9 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ExampleNote => "An invented room and run, to be pulled about.",
         Label::ExampleObstacle => "Chimney breast",
         Label::BlankTitle => "New plan",
+        Label::NotFetched => {
+            "A part of the program could not be fetched. Check the connection and reload."
+        }
         Label::FirstSteps => "New here? Three steps",
         Label::FirstStepDrag => {
             "Drag a ring on the duct: airflow, back pressure and code length follow. Undo takes it back."

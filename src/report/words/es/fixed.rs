@@ -21,6 +21,9 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ExampleNote => "Un cuarto y un recorrido inventados, para mover a gusto.",
         Label::ExampleObstacle => "Cuerpo de chimenea",
         Label::BlankTitle => "Plano nuevo",
+        Label::NotFetched => {
+            "No se pudo traer una parte del programa. Revise la conexión y vuelva a cargar."
+        }
         Label::FirstSteps => "¿Primera vez? Tres pasos",
         Label::FirstStepDrag => {
             "Arrastre un anillo del ducto: el caudal, la contrapresión y la longitud según el código lo siguen. Deshacer lo devuelve."
