@@ -199,7 +199,7 @@ fn leaking(
     let start = model.airflow(at.table, index, tight / outlet) * added.speed;
     let most = draw.free_airflow * MOST_SHARE;
     let spare = |at_end: f64| balance(at_end).1;
-    let at_end = match falling_root(spare, start, LEAST_AIRFLOW, most, TOLERANCE) {
+    let at_end = match falling_root(spare, start, |_| start, LEAST_AIRFLOW, most, TOLERANCE) {
         Ok(at_end) => at_end,
         Err(RootError::NotBracketed { at_lower, .. }) if at_lower > 0.0 => most,
         // All that the blower moves leaves by the leak.

@@ -5,14 +5,17 @@ use super::{RootError, root};
 /// From a start that is near enough a handful of secants will do. Of the computation.
 const MOST_SECANTS: usize = 12;
 
-/// Where `function`, which falls, is nought between `lower` and `upper`: secants from `start`, which
-/// stay between what is known to be too little and too much, and halve that where they would not. A
-/// curve on which these come to nothing is searched by [`root`]. Within `tolerance` of what is found
-/// it changes its sign; the bounds themselves are looked at only where the search is driven to one.
+/// Where `function`, which falls, is nought between `lower` and `upper`: secants from `start` and from the
+/// place that `second` makes of the value there, which stay between what is known to be too little and too
+/// much, and halve that where they would not. A curve on which these come to nothing is searched by
+/// [`root`]. Within `tolerance` of what is found it changes its sign, and what is found is as a rule the
+/// last place that was looked at; the bounds themselves are looked at only where the search is driven to
+/// one.
 ///
 /// ```
-/// let root = elbowroom::numeric::falling_root(|x| 2.0 - x * x, 1.3, 0.0, 2.0, 1e-9)?;
-/// assert!((root - 2.0_f64.sqrt()).abs() < 1e-12);
+/// let beside = |_| 1.4;
+/// let root = elbowroom::numeric::falling_root(|x| 2.0 - x * x, 1.3, beside, 0.0, 2.0, 1e-9)?;
+/// assert!((root - 2.0_f64.sqrt()).abs() < 1e-11);
 /// # Ok::<(), elbowroom::numeric::RootError>(())
 /// ```
 ///
@@ -22,12 +25,17 @@ const MOST_SECANTS: usize = 12;
 pub fn falling_root(
     mut function: impl FnMut(f64) -> f64,
     start: f64,
+    second: impl FnOnce(f64) -> f64,
     lower: f64,
     upper: f64,
     tolerance: f64,
 ) -> Result<f64, RootError> {
-    /// The second place, as a share of the first. Of the computation.
-    const BESIDE: f64 = 0.99;
+    /// The second place where `second` gives none on the root's side, as a share of the way to the
+    /// bound. Of the computation.
+    const BESIDE: f64 = 0.01;
+    /// How far past a short secant the sign is looked for, as a share of the tolerance: farther than
+    /// such a secant is wrong. Of the computation.
+    const HAIR: f64 = 1e-3;
     let mut valued = |x: f64| {
         let value = function(x);
         if value.is_nan() {
@@ -37,14 +45,18 @@ pub fn falling_root(
         }
     };
     let (mut low, mut high) = (lower, upper);
-    let mut at = start.clamp(lower, upper);
-    let mut before = lower + (at - lower) * BESIDE;
+    let mut before = start.clamp(lower, upper);
     let mut value_before = valued(before)?;
-    if value_before > 0.0 {
+    let bound = if value_before > 0.0 {
         low = before;
+        high
     } else {
         high = before;
-        at = lower + (before - lower) * BESIDE;
+        low
+    };
+    let mut at = second(value_before);
+    if !(at > low && at < high) {
+        at = before + (bound - before) * BESIDE;
     }
     for _ in 0..MOST_SECANTS {
         let value = valued(at)?;
@@ -60,12 +72,19 @@ pub fn falling_root(
         (before, value_before) = (at, value);
         if secant > low && secant < high {
             if (secant - at).abs() < tolerance {
-                // A short secant proves nothing where the curve bends: another sign beyond it does.
-                let beyond = (at + tolerance * value.signum()).clamp(lower, upper);
-                if valued(beyond)? * value <= 0.0 {
-                    return Ok(secant);
+                // A short secant proves nothing where the curve bends: another sign past it does.
+                let past = secant + tolerance * HAIR * value.signum();
+                let past = past.clamp(lower, upper);
+                let value_past = valued(past)?;
+                if value_past * value <= 0.0 {
+                    return Ok(past);
                 }
-                at = beyond;
+                if value_past > 0.0 {
+                    low = low.max(past);
+                } else {
+                    high = high.min(past);
+                }
+                at = (past + tolerance * value.signum()).clamp(lower, upper);
             } else {
                 at = secant;
             }
@@ -87,7 +106,7 @@ mod tests {
             for power in [1.0, 1.85, 2.0, 5.0] {
                 for start in [1e-3, 0.2, 0.9, 1.0] {
                     let spare = |x: f64| head - 40.0 * x.powf(power) - head * x * x;
-                    let own = falling_root(spare, start, 0.0, 1.0, 1e-9);
+                    let own = falling_root(spare, start, |_| start, 0.0, 1.0, 1e-9);
                     let bracketed = root(spare, 0.0, 1.0, 1e-12);
                     let is_same = own
                         .and_then(|own| Ok((own - bracketed?).abs() < 1e-9))
@@ -100,12 +119,13 @@ mod tests {
 
     #[test]
     fn a_steep_and_a_stepped_curve_are_found() {
-        let steep = falling_root(|x| (0.3 - x).powi(9), 0.9, 0.0, 1.0, 1e-9);
+        let steep = falling_root(|x| (0.3 - x).powi(9), 0.9, |_| 0.5, 0.0, 1.0, 1e-9);
         assert!(
             steep.is_ok_and(|found| (found - 0.3).abs() < 1e-9),
             "{steep:?}"
         );
-        let step = falling_root(|x| if x < 0.3 { 1.0 } else { -1.0 }, 0.9, 0.0, 1.0, 1e-9);
+        let step = |x: f64| if x < 0.3 { 1.0 } else { -1.0 };
+        let step = falling_root(step, 0.9, |_| 0.5, 0.0, 1.0, 1e-9);
         assert!(
             step.is_ok_and(|found| (found - 0.3).abs() < 1e-9),
             "{step:?}"
@@ -115,13 +135,13 @@ mod tests {
     #[test]
     fn without_a_root_it_says_so() {
         for constant in [1.0, -1.0] {
-            let found = falling_root(|x| constant - 1e-3 * x, 0.5, 0.0, 1.0, 1e-9);
+            let found = falling_root(|x| constant - 1e-3 * x, 0.5, |_| 0.6, 0.0, 1.0, 1e-9);
             assert!(
                 matches!(found, Err(RootError::NotBracketed { .. })),
                 "{found:?}"
             );
         }
-        let found = falling_root(|_| f64::NAN, 0.5, 0.0, 1.0, 1e-9);
+        let found = falling_root(|_| f64::NAN, 0.5, |_| 0.6, 0.0, 1.0, 1e-9);
         assert!(
             matches!(found, Err(RootError::NotANumber { .. })),
             "{found:?}"

@@ -121,23 +121,35 @@ pub(super) fn point_in(
         Driver::TypicalBlower => Blower::with(values),
     };
     let free = blower.free_airflow.cubic_metres_per_second();
+    let shut_off = blower.static_rise(Airflow::ZERO, run.density).pascals();
     // The unknown is the airflow at the termination: with it each leak's pressure is known.
+    let mut last = None;
     let spare = |at_end: f64| {
         let evaluation = run.with(Airflow::from_cubic_metres_per_second(at_end), values, air);
+        last = Some(evaluation);
         let rise = blower.static_rise(evaluation.airflow, run.density);
         (rise - evaluation.back_pressure).pascals()
     };
     let start = near.map_or(free * USUAL_SHARE, Airflow::cubic_metres_per_second);
+    // Where they would meet if the run's back pressure grew by the blower's own exponent.
+    let meeting = |spare: f64| {
+        let share = (start / free).powf(blower.exponent);
+        let back_pressure = shut_off * (1.0 - share) - spare;
+        free * (1.0 + back_pressure / (share * shut_off)).powf(-1.0 / blower.exponent)
+    };
     let (least, greatest) = (free * LEAST_SHARE, free * GREATEST_SHARE);
-    let at_end =
-        falling_root(spare, start, least, greatest, TOLERANCE).map_err(|error| match error {
-            RootError::NotBracketed { at_lower, .. } if at_lower <= 0.0 => {
-                OperatingPointError::NoAirflow
-            }
-            _ => OperatingPointError::OutOfRange,
-        })?;
+    let found = falling_root(spare, start, meeting, least, greatest, TOLERANCE);
+    let at_end = found.map_err(|error| match error {
+        RootError::NotBracketed { at_lower, .. } if at_lower <= 0.0 => {
+            OperatingPointError::NoAirflow
+        }
+        _ => OperatingPointError::OutOfRange,
+    })?;
     let at_end = Airflow::from_cubic_metres_per_second(at_end);
-    Ok((run.with(at_end, values, air), Some(blower)))
+    let evaluation = last
+        .filter(|evaluation| evaluation.airflow_at_end == at_end)
+        .unwrap_or_else(|| run.with(at_end, values, air));
+    Ok((evaluation, Some(blower)))
 }
 
 /// The run with `stated` at the dryer's outlet.
