@@ -42,7 +42,7 @@ impl Look<'_> {
 
     /// The level distance is never more than the true one: what keeps the limit on the plan keeps it.
     /// What does not may still by its height, which a plan shows for a door alone.
-    pub(super) fn opening(&self, distance: &OpeningDistance) -> (Verdict, Option<Deciding>) {
+    fn opening(&self, distance: &OpeningDistance) -> (Verdict, Option<Deciding>) {
         if distance.keeps(OPENING_LIMIT) {
             return (Verdict::Meets, None);
         }
@@ -72,12 +72,7 @@ impl Look<'_> {
         intakes
     }
 
-    pub(super) fn apart(
-        &self,
-        clause: &Clause,
-        distance: OpeningDistance,
-        limit: Length,
-    ) -> RuleFinding {
+    fn apart(&self, clause: &Clause, distance: OpeningDistance, limit: Length) -> RuleFinding {
         RuleFinding {
             measured: Some(Measure::Length(distance.distance)),
             limit: Some(Limit::AtLeast(Measure::Length(limit))),
@@ -88,7 +83,7 @@ impl Look<'_> {
         }
     }
 
-    pub(super) fn termination(&self) -> Option<ElementId> {
+    fn termination(&self) -> Option<ElementId> {
         let end = self.assessment.run.elements.last()?;
         Some(end.id.clone())
     }
