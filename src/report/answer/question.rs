@@ -49,7 +49,7 @@ pub enum Answer {
     Reroute(Box<RerouteAnswer>),
     /// What a visit means.
     Diagnosis(Box<VisitAnswer>),
-    /// The sheet as the inside of an HTML element; whatever was typed is inert in it.
+    /// The sheet as the text of an HTML file; whatever was typed is inert in it.
     Sheet(String),
 }
 
