@@ -40,6 +40,7 @@ mod symmetry;
 mod clearance;
 
 mod code_findings;
+mod code_termination;
 mod irc;
 mod rule_sets;
 
@@ -64,6 +65,7 @@ mod elevation;
 mod fault_cases;
 mod fault_finder;
 mod fault_world;
+mod reading_values;
 mod site_readings;
 mod visits;
 
@@ -94,6 +96,7 @@ mod side_samples;
 mod site_samples;
 mod trouble_samples;
 
+mod prose;
 mod rooms;
 mod rust_text;
 
