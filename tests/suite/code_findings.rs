@@ -120,6 +120,12 @@ fn a_transition_duct_of_two_lengths() {
         assert_eq!(found.measured, Some(Measure::Count(pieces)), "{kind:?}");
         assert_eq!(found.verdict, verdict, "{kind:?}");
     }
+    // In one line and of one size they are one; a reducer between two sizes joins two.
+    let mut plan = straight(&[(30.0, SEMI_RIGID), (30.0, SEMI_RIGID), (60.0, Duct::Rigid)]);
+    let count = |plan: &Plan| one(plan, RuleTopic::TransitionOnePiece).measured;
+    assert_eq!(count(&plan), Some(Measure::Count(1)));
+    plan.run.points[1].leg.diameter = Some(inches(5.0));
+    assert_eq!(count(&plan), Some(Measure::Count(2)));
 }
 
 #[test]

@@ -29,6 +29,7 @@ mod worked_examples;
 
 mod random_plan;
 
+mod heat_findings;
 mod heat_properties;
 mod hot_readings;
 mod monotone;
@@ -61,6 +62,7 @@ mod schema_form;
 mod terminal;
 
 mod elevation;
+mod suspect_marks;
 
 mod fault_cases;
 mod fault_finder;

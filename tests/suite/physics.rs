@@ -2,7 +2,7 @@
 
 use crate::tally::Tally;
 use elbowroom::plan::{self, AlongRun, Flow, Input, Plan, Riser, Termination, TerminationKind};
-use elbowroom::system::{Draw, Evaluation, INPUTS, assess};
+use elbowroom::system::{Draw, Evaluation, Finding, INPUTS, assess};
 use elbowroom::units::{Length, Temperature, UnitSystem};
 
 /// Rounding in doubles.
@@ -152,6 +152,19 @@ fn a_drop_adds_what_a_riser_takes_off() {
     tally.holds("the riser assists", up.total_pressure < up.loss);
     tally.holds("the drop weighs", down.total_pressure > down.loss);
     tally.finish(4);
+}
+
+/// Between laminar and turbulent flow nothing determines friction, and that is said. In 4 in duct the air
+/// of a dryer has a Reynolds number of 330 to 380 a cfm (v D / nu, nu 1.55e-5 to 1.8e-5 m²/s for air of 20 to
+/// 50 degC): 3 cfm is laminar, 7 is neither, 14 is turbulent. Source: laminar below about 2,000 to 2,300,
+/// turbulent from 4,000 (Moody's critical zone).
+#[test]
+fn air_that_is_neither_laminar_nor_turbulent_is_told() {
+    for (cfm, told) in [(3.0, false), (7.0, true), (14.0, false)] {
+        let found = assess(&with_cfm(blank("Slow air"), cfm)).findings;
+        let is_told = found.contains(&Finding::TransitionalFlow);
+        assert_eq!(is_told, told, "{cfm} cfm");
+    }
 }
 
 /// 4 in duct at 100, 150 and 200 cfm: 1146, 1719 and 2292 fpm (area pi/36 ft², derived), and

@@ -6,7 +6,8 @@ use crate::tally::Tally;
 use elbowroom::diagnosis::{Objection, Plausibility, clean_readings, fit_blower, plausibility};
 use elbowroom::duct::point_velocity;
 use elbowroom::duct::tables::velocity_points::{CENTRE_AFTER_STRAIGHT, LOG_LINEAR_6};
-use elbowroom::plan::{Conditions, Entry, Input, Measured, Pattern, Plan, Reading, Spot};
+use elbowroom::plan::{Against, Conditions, Entry, Input, Measured, Pattern, Plan, Reading, Spot};
+use elbowroom::report::pressure_readings;
 use elbowroom::units::{
     Density, Pressure, Temperature, TemperatureDifference, UnitSystem, Velocity,
 };
@@ -77,6 +78,35 @@ fn nonsense_is_refused_or_doubted() {
         judged(&velocities(&[9.0, 1.0], Pattern::Traverse)),
         Plausibility::Doubted(Objection::Uneven)
     ));
+}
+
+/// A difference of 10 K is one of 18 °F. Source: the definition of the degree Fahrenheit.
+#[test]
+fn a_difference_of_temperatures_has_no_zero_to_shift() {
+    for (units, shown) in [(UnitSystem::UsCustomary, "18.0"), (UnitSystem::Si, "10.0")] {
+        assert_eq!(units.temperature_span(10.0), shown);
+        let kelvins = units.temperature_span_from(shown.parse().unwrap());
+        assert!((kelvins - 10.0).abs() < 1e-9, "{kelvins}");
+    }
+}
+
+/// In a house held 5 Pa below outdoors, a gauge open to the room reads 5 Pa more than one open to
+/// outdoors: the line is against outdoors. Source: the definition of gauge pressure.
+#[test]
+fn a_reading_is_put_on_the_line_against_outdoors() {
+    let mut plan = house();
+    plan.site.house_pressure = Pressure::from_pascals(-5.0);
+    let against = |against: Against| {
+        let mut reading = static_at(Spot::Outlet, 100.0, Conditions::PLAIN);
+        if let Measured::StaticPressure { against: own, .. } = &mut reading.measured {
+            *own = against;
+        }
+        let mut visit = visit();
+        visit.entries.push(Entry::Reading(reading));
+        pressure_readings(&plan, &visit, &[], &[])[0].read
+    };
+    assert!((against(Against::Room) - 95.0).abs() < 1e-9);
+    assert!((against(Against::Outdoors) - 100.0).abs() < 1e-9);
 }
 
 /// Velocity pressures of 4 in duct at 100, 150 and 200 cfm and 70 °F: 0.082, 0.184 and 0.327 in. w.c.

@@ -289,6 +289,48 @@ fn readings_that_contradict_each_other_are_said_to() {
     assert!(contradicts(&[(Spot::Outlet, 60.0), (far, 250.0)]));
 }
 
+/// Two readings at the outlet contradict each other from some difference on. Where the drum was full, or
+/// the gauge was not zeroed, that difference is none yet: such readings tell less.
+#[test]
+fn a_reading_that_was_not_made_ready_tells_less() {
+    let plan = house();
+    let contradicts = |difference: f64, drum_empty: bool, zeroed: bool| {
+        let mut visit = visit();
+        if !zeroed {
+            visit.preparation.remove(&Preparation::GaugeZeroed);
+        }
+        for pascals in [110.0, 110.0 + difference] {
+            let conditions = Conditions {
+                drum_empty,
+                ..Conditions::PLAIN
+            };
+            let reading = static_at(Spot::Outlet, pascals, conditions);
+            visit.entries.push(Entry::Reading(reading));
+        }
+        let caveats = diagnose(&plan, &visit).unwrap().caveats;
+        let mut caveats = caveats.iter();
+        caveats.any(|caveat| matches!(caveat, Caveat::Contradiction(_)))
+    };
+    let (mut agrees, mut differs) = (0.0, 64.0);
+    for _ in 0..5 {
+        let middle = f64::midpoint(agrees, differs);
+        if contradicts(middle, true, true) {
+            differs = middle;
+        } else {
+            agrees = middle;
+        }
+    }
+    assert!(contradicts(differs, true, true), "{differs} Pa");
+    assert!(
+        !contradicts(differs, false, true),
+        "{differs} Pa, drum full"
+    );
+    assert!(
+        !contradicts(differs, true, false),
+        "{differs} Pa, not zeroed"
+    );
+}
+
 /// A verdict stands against a limit that was typed, and against nothing else.
 #[test]
 fn a_reading_is_judged_by_a_typed_limit_alone() {
