@@ -20,11 +20,11 @@ pub mod rules;
 
 pub mod scene;
 
+pub mod search;
+
 pub mod diagnosis;
 
 pub mod report;
-
-pub mod search;
 
 pub mod editor;
 

@@ -17,11 +17,11 @@ source! {
 /// Source: [`ENTHALPY_SOURCE`].
 pub const DRY_AIR_HEAT_CAPACITY: f64 = 1006.0;
 /// Heat capacity of water vapour, J/(kg K). Source: [`ENTHALPY_SOURCE`].
-pub const VAPOUR_HEAT_CAPACITY: f64 = 1860.0;
+const VAPOUR_HEAT_CAPACITY: f64 = 1860.0;
 /// Heat capacity of liquid water, J/(kg K). Source: [`ENTHALPY_SOURCE`].
 pub const WATER_HEAT_CAPACITY: f64 = 4186.0;
 /// Heat that turns water of 0 °C into vapour, J/kg. Source: [`ENTHALPY_SOURCE`].
-pub const LATENT_HEAT_AT_ZERO: f64 = 2_501_000.0;
+const LATENT_HEAT_AT_ZERO: f64 = 2_501_000.0;
 
 /// Heat capacity of moist air of a humidity ratio, J/(K kg of dry air).
 pub const fn heat_capacity(humidity_ratio: f64) -> f64 {

@@ -14,8 +14,8 @@ mod viscosity;
 pub use altitude::{ALTITUDE_SOURCE, pressure_at_altitude};
 pub use conductivity::CONDUCTIVITY_SOURCE;
 pub use enthalpy::{
-    DRY_AIR_HEAT_CAPACITY, ENTHALPY_SOURCE, LATENT_HEAT_AT_ZERO, VAPOUR_HEAT_CAPACITY,
-    WATER_HEAT_CAPACITY, enthalpy, heat_capacity, latent_heat,
+    DRY_AIR_HEAT_CAPACITY, ENTHALPY_SOURCE, WATER_HEAT_CAPACITY, enthalpy, heat_capacity,
+    latent_heat,
 };
 pub use gravity::{GRAVITY, GRAVITY_SOURCE};
 pub use moist::{DENSITY_SOURCE, MoistAir, saturated_humidity_ratio};

@@ -34,13 +34,17 @@ pub struct Cause {
     pub element: Option<ElementId>,
 }
 
+impl CauseKind {
+    /// Whether it sits at a place of the run, where a look shows it.
+    pub const fn is_place(self) -> bool {
+        matches!(self, Self::Blockage | Self::CrushedFlex | Self::FlapStuck)
+    }
+}
+
 impl Cause {
     /// Whether it is a place of the run that can be looked into.
     pub fn is_place(&self) -> bool {
-        matches!(
-            self.kind,
-            CauseKind::Blockage | CauseKind::CrushedFlex | CauseKind::FlapStuck
-        )
+        self.kind.is_place()
     }
 
     /// Whether mending `what` takes it away.

@@ -56,7 +56,6 @@ pub fn clean_readings(plan: &Plan, readings: &[&Reading]) -> Vec<Option<CleanRea
             let mut at = planned(&mut drawn, reading)?;
             at.table = drawn.tabulate(at.setting);
             let (mut all, _) = clean_values(&drawn, &at);
-            all.sort_by(f64::total_cmp);
             let (values, velocity_pressure) = clean_values(&likely, &at_likely);
             let swirl = at.swirl * velocity_pressure;
             Some(CleanReading {
@@ -65,10 +64,7 @@ pub fn clean_readings(plan: &Plan, readings: &[&Reading]) -> Vec<Option<CleanRea
                 error: at.error.hypot(at.relative * at.value).hypot(swirl),
                 airflow: *airflows(&likely, &at_likely, &[]).first()?,
                 velocity_pressure,
-                band: Band {
-                    low: percentile(&all, 0.1),
-                    high: percentile(&all, 0.9),
-                },
+                band: Band::of(&mut all),
             })
         })
         .collect()
@@ -85,18 +81,4 @@ fn clean_values(model: &Model, at: &Planned) -> (Vec<f64>, f64) {
         }
     }
     (values, velocity_pressure)
-}
-
-/// The value below which the share `at` of the sorted `values` lies, straight between neighbours.
-#[allow(
-    clippy::cast_precision_loss,
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "an index into a few hundred values"
-)]
-fn percentile(values: &[f64], at: f64) -> f64 {
-    let place = at * (values.len() - 1) as f64;
-    let below = place as usize;
-    let above = (below + 1).min(values.len() - 1);
-    values[below] + (values[above] - values[below]) * place.fract()
 }

@@ -4,7 +4,7 @@
 use super::evidence::Planned;
 use super::model::Model;
 use super::particle::Fault;
-use super::weigh::{Weighed, is_seen, look_odds, sample};
+use super::weigh::{Weighed, look_odds, sample};
 
 /// A number for each set of causes that is still there, so that severities of one set count as one.
 pub(super) fn labels(asked: &[&Weighed]) -> Vec<usize> {
@@ -37,7 +37,7 @@ pub(super) fn bits_of_look(place: usize, asked: &[&Weighed], labels: &[usize]) -
             let there = it
                 .left
                 .iter()
-                .any(|fault| fault.place == place && is_seen(fault.kind));
+                .any(|fault| fault.place == place && fault.kind.is_place());
             [look_odds(there, true), look_odds(there, false)]
         })
         .collect();

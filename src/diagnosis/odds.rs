@@ -33,9 +33,9 @@ pub struct Diagnosis {
     pub settled: bool,
     /// What to bear in mind.
     pub caveats: Vec<Caveat>,
-    /// The test that tells the most for its effort, and the one after it.
+    /// The test that tells the most for its effort; none where more are of little use.
     pub next: Option<Suggestion>,
-    /// The one after it.
+    /// The test that tells the most after that one.
     pub runner_up: Option<Suggestion>,
 }
 

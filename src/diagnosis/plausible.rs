@@ -1,10 +1,11 @@
 //! Whether a reading can be at all.
 
-use crate::duct::tables::blower::SHUT_OFF_PRESSURE;
+use crate::duct::point_velocity::of_pitot;
+use crate::duct::tables::blower::{SHUT_OFF_PRESSURE, STANDARD_DENSITY};
 use crate::duct::tables::make_up_air::ROOM_CELSIUS;
-use crate::plan::Input;
-use crate::plan::{Measured, Plan, Reading};
+use crate::plan::{Input, Measured, Plan, Reading};
 use crate::system::CompiledRun;
+use crate::units::Density;
 
 /// What is to be said of a reading on entry.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -101,12 +102,9 @@ pub fn plausibility(plan: &Plan, reading: &Reading) -> Plausibility {
                 return Refused(Objection::Negative);
             }
             // About the air of a room, which is near enough for what can be at all.
-            let density = crate::duct::tables::blower::STANDARD_DENSITY;
-            velocities(
-                points
-                    .iter()
-                    .map(|point| (2.0 * point.pascals().max(0.0) / density).sqrt()),
-            )
+            let density = Density::from_kilograms_per_cubic_metre(STANDARD_DENSITY);
+            let points = points.iter();
+            velocities(points.map(|point| of_pitot(*point, density).metres_per_second()))
         }
         Measured::Temperature { temperature, .. } => {
             let celsius = temperature.celsius();

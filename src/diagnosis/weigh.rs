@@ -1,6 +1,6 @@
 //! Each set of faults weighed by what was read and seen.
 
-use super::cause::{CauseKind, PlacedCause};
+use super::cause::PlacedCause;
 use super::evidence::{Fact, Observed, Planned};
 use super::gaussian::{Joint, Sample};
 use super::model::{DRAWS, Model};
@@ -90,7 +90,7 @@ fn weigh_one(
             Observed::Looked { place, blocked } => {
                 let is_there = there
                     .iter()
-                    .any(|fault| fault.place == *place && is_seen(fault.kind));
+                    .any(|fault| fault.place == *place && fault.kind.is_place());
                 looks += look_odds(is_there, *blocked).ln();
             }
         }
@@ -103,14 +103,6 @@ fn weigh_one(
         joint,
         particle,
     }
-}
-
-/// Whether a look into its element shows it.
-pub(super) const fn is_seen(kind: CauseKind) -> bool {
-    matches!(
-        kind,
-        CauseKind::Blockage | CauseKind::CrushedFlex | CauseKind::FlapStuck
-    )
 }
 
 /// The odds that a look shows something, where something is there or is not.

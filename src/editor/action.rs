@@ -4,7 +4,7 @@ use super::{Tool, Turn, VisitChange};
 use crate::plan::{
     BendMethod, CodeChoice, Dryer, Duct, Elbow, ElementId, Exhaust, Flow, Handover, Heading, Input,
     LegState, NodeId, Obstacle, Opening, Override, Picture, Plan, Point, Run, Site, Termination,
-    ThingId, Wall, Zone,
+    Wall, Zone,
 };
 use crate::units::{Length, UnitSystem};
 use std::sync::Arc;
@@ -63,13 +63,6 @@ pub enum Action {
     },
     /// End what is being drawn.
     FinishDrawing,
-    /// Select a thing about the run.
-    SelectThing {
-        /// Which.
-        thing: ThingId,
-        /// Whether it is added to those that are selected, or taken from them.
-        adds: bool,
-    },
     /// Select the thing after (or before) the selected one in the order of their list.
     SelectNextThing {
         /// After, or before.

@@ -72,14 +72,14 @@ pub(super) fn insert_bend(plan: &Plan, leg: &NodeId, at: Point) -> Result<(Plan,
         None => plan.run.outlet.elbow,
         Some(before) => plan.run.points[before].fitting.elbow,
     };
-    let id = free_id(plan);
-    let node = NodeId::Point(id.as_str().into());
+    let id = plan.run.free_id();
+    let node = NodeId::Point(id.clone());
     let mut plan = plan.clone();
     let duct: Duct = plan.run.points[index].duct;
     plan.run.points.insert(
         index,
         RunPoint {
-            id: id.into(),
+            id,
             position: at,
             duct,
             leg: LegState::default(),
@@ -87,14 +87,6 @@ pub(super) fn insert_bend(plan: &Plan, leg: &NodeId, at: Point) -> Result<(Plan,
         },
     );
     Ok((checked(plan)?, node))
-}
-
-/// The first of `p1`, `p2` and so on that no point has: of one more than there are, one is free.
-fn free_id(plan: &Plan) -> String {
-    (1..=plan.run.points.len() + 1)
-        .map(|number| format!("p{number}"))
-        .find(|id| plan.run.index_of(id).is_none())
-        .unwrap_or_default()
 }
 
 /// Draws the next leg to `to`: from the outlet in place of the run that is there, or from its end.
@@ -120,9 +112,9 @@ pub(super) fn draw_leg(plan: &Plan, fresh: bool, to: Point) -> Changed {
         plan.run.points.clear();
         plan.run.outlet.riser = None;
     }
-    let id = free_id(&plan);
+    let id = plan.run.free_id();
     plan.run.points.push(RunPoint {
-        id: id.into(),
+        id,
         position: to,
         duct,
         leg: LegState::default(),

@@ -75,10 +75,7 @@ fn hit(state: &State, at: Point, reach: f64) -> Option<Hit> {
 }
 
 /// Selects a thing, or with `adds` puts it to those that are selected or takes it from them.
-pub(super) fn select_thing(state: &mut State, thing: ThingId, adds: bool) {
-    if state.plan.thing(&thing).is_none() {
-        return;
-    }
+fn select_thing(state: &mut State, thing: ThingId, adds: bool) {
     if !adds {
         state.select_thing(thing);
         return;

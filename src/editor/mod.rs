@@ -31,7 +31,7 @@ pub use history::History;
 pub use pick::{Hit, handles, pick, pick_thing};
 pub use pick_mark::pick_mark;
 pub use rise::{rise_at, stepped_rise};
-pub use snap::{Catch, Line, Settled};
+pub use snap::Catch;
 pub use state::State;
 pub use tool::{Pen, Tool};
 pub use turn::Turn;

@@ -46,7 +46,6 @@ pub fn update(state: &mut State, action: Action) -> Vec<Effect> {
             let element = element.filter(|id| exists(state, id));
             state.select(element);
         }
-        Action::SelectThing { thing, adds } => drag::select_thing(state, thing, adds),
         Action::SelectNextThing { forward } => select_next_thing(state, forward),
         Action::KeepThings => state.kept.clone_from(&state.things),
         Action::SelectAll => {

@@ -53,7 +53,7 @@ source! {
 }
 
 /// A cut of less than this is drawing, not building. Of the computation.
-const LEAST_CUT: Length = Length::from_metres(0.003);
+pub const LEAST_CUT: Length = Length::from_metres(0.003);
 /// Half the thickness of a stud or joist, 1-1/2 in. Source: [`LUMBER_SOURCE`].
 pub const HALF_MEMBER: f64 = 0.019_05;
 /// A leg runs along a wall where it turns less than this from it: sine of 20 deg.

@@ -1,5 +1,5 @@
-//! The document but for its run, its room and its code: site, air and dryer. Field names in the file
-//! carry their unit.
+//! The document as a whole, and of its parts the site, what moves the air, and the dryer. Field names in
+//! the file carry their unit.
 
 use super::{
     CodeChoice, Exhaust, Handover, Heading, Obstacle, Opening, Override, Picture, Point, Run,

@@ -52,6 +52,13 @@ pub struct ElementId {
     pub part: Part,
 }
 
+/// Whether `id` is one that a file can hold: some letters and digits of ASCII, - and _, forty at most.
+pub(super) fn is_id(id: &str) -> bool {
+    const LONGEST: usize = 40;
+    let plain = |letter: char| letter.is_ascii_alphanumeric() || matches!(letter, '-' | '_');
+    (1..=LONGEST).contains(&id.len()) && id.chars().all(plain)
+}
+
 impl ElementId {
     /// The element `part` at `node`.
     pub fn new(node: &NodeId, part: Part) -> Self {

@@ -36,8 +36,8 @@ mod visit_picture;
 
 pub use bounds::Bounds;
 pub use clearance::{
-    ALONG, Clash, ClashWith, HALF_MEMBER, LUMBER_SOURCE, ROUTE_SOURCE, clashes, level_at,
-    segment_distance,
+    ALONG, Clash, ClashWith, HALF_MEMBER, LEAST_CUT, LUMBER_SOURCE, ROUTE_SOURCE, clashes,
+    level_at, segment_distance,
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use difference::{Difference, LegDifference, differences};

@@ -44,9 +44,16 @@ impl Run {
                 .map(|index| &mut self.points[index].fitting),
         }
     }
-}
 
-impl Run {
+    /// The first of `p1`, `p2` and so on that no point has: of one more than there are, one is free.
+    pub fn free_id(&self) -> Arc<str> {
+        (1..=self.points.len() + 1)
+            .map(|number| format!("p{number}"))
+            .find(|id| self.index_of(id).is_none())
+            .unwrap_or_default()
+            .into()
+    }
+
     /// The point whose leg lends its duct to a riser at the point with this index: the leg that
     /// arrives, and past a recessed wall box the one that leaves, if any does.
     pub fn duct_of_riser(&self, index: usize) -> Option<&RunPoint> {

@@ -1,10 +1,8 @@
 //! Places of the run by a short name in the file: an element, a spot to read at, a thing mended.
 
+use super::element::is_id;
 use super::{ElementId, NodeId, Part};
 use serde::{Deserialize, Serialize};
-
-/// The longest id of a point.
-const LONGEST_ID: usize = 40;
 
 impl ElementId {
     /// The element of a name such as `leg:p3` or `elbow:@outlet`; none where it is no such name.
@@ -19,10 +17,9 @@ impl ElementId {
         let part = Part::ALL
             .into_iter()
             .find(|candidate| candidate.key() == part)?;
-        let plain = |letter: char| letter.is_ascii_alphanumeric() || "-_".contains(letter);
         let node = if node == "@outlet" {
             NodeId::Outlet
-        } else if (1..=LONGEST_ID).contains(&node.len()) && node.chars().all(plain) {
+        } else if is_id(node) {
             NodeId::Point(node.into())
         } else {
             return None;

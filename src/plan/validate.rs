@@ -1,5 +1,6 @@
 //! Checks every value of a plan against its limits.
 
+use super::element::is_id;
 use super::{Field, ObstacleKind, Plan};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -94,13 +95,9 @@ impl Check {
     }
 
     pub(super) fn ids<'a>(&mut self, list: &str, ids: impl Iterator<Item = &'a str>) {
-        const LONGEST_ID: usize = 40;
         let mut seen = BTreeSet::new();
         for (index, id) in ids.enumerate() {
-            let plain = id
-                .chars()
-                .all(|letter| letter.is_ascii_alphanumeric() || letter == '-' || letter == '_');
-            if id.is_empty() || id.len() > LONGEST_ID || !plain || !seen.insert(id) {
+            if !is_id(id) || !seen.insert(id) {
                 self.fail(ValueError::BadId {
                     path: format!("{list}[{index}].id"),
                 });

@@ -45,7 +45,7 @@ fn line(text: &mut String, cells: impl Iterator<Item = String>) {
 /// A text that begins like a formula, with a quote before it, as spreadsheets mark plain text. Spaces
 /// and marks that nobody sees do not hide its beginning. Control signs become spaces, but for ends of
 /// lines, which a quoted cell can hold.
-fn inert(text: &str) -> String {
+pub(super) fn inert(text: &str) -> String {
     let is_unseen = |letter: char| {
         letter.is_whitespace()
             || matches!(

@@ -1,4 +1,5 @@
-//! What leaves the core: the figures of a plan, the drawing as an SVG file, and the words.
+//! What leaves the core: the figures of a plan, drawings, tables and sheets as files, the answers to other
+//! programs, and all words.
 //!
 //! Knows no physics: it receives results.
 

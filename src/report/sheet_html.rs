@@ -22,9 +22,6 @@ pub enum Paper {
 }
 
 impl Paper {
-    /// Both.
-    pub const ALL: [Self; 2] = [Self::Letter, Self::A4];
-
     /// The class of a sheet on this paper.
     pub const fn class(self) -> &'static str {
         match self {

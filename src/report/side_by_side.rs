@@ -158,18 +158,16 @@ fn pairs(first: &Figures, second: &Figures) -> Vec<ElementPair> {
 
 /// A run's figure for `quantity`, in SI; none where no air moves.
 pub fn quantity_of(figures: &Figures, quantity: Quantity) -> Option<f64> {
-    if quantity == Quantity::CodeLength {
-        return Some(figures.code.with_deductions.metres());
-    }
-    let totals = figures.totals.as_ref()?;
+    let totals = figures.totals.as_ref();
     Some(match quantity {
-        Quantity::Airflow => totals.airflow.cubic_metres_per_second(),
-        Quantity::BackPressure => totals.back_pressure.pascals(),
-        Quantity::Velocity => totals.velocity.metres_per_second(),
-        Quantity::Loss => totals.loss.pascals(),
-        Quantity::Draught => totals.stack.pascals(),
-        Quantity::DevelopedLength => totals.developed_length.metres(),
-        Quantity::EquivalentLength => totals.equivalent_length.metres(),
+        Quantity::Airflow => totals?.airflow.cubic_metres_per_second(),
+        Quantity::BackPressure => totals?.back_pressure.pascals(),
+        Quantity::Velocity => totals?.velocity.metres_per_second(),
+        Quantity::Loss => totals?.loss.pascals(),
+        Quantity::Draught => totals?.stack.pascals(),
+        Quantity::DevelopedLength => totals?.developed_length.metres(),
+        Quantity::EquivalentLength => totals?.equivalent_length.metres(),
+        // A code counts a run through which no air moves too.
         Quantity::CodeLength => figures.code.with_deductions.metres(),
     })
 }

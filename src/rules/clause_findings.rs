@@ -6,7 +6,9 @@ use super::{
     Clause, CodeLength, IRC_LENGTH_LIMIT, LabelWhen, Limit, Measure, RuleFinding, RuleSet, Verdict,
     maker_pressure, rule_set,
 };
-use crate::plan::{ElementId, Part, PieceKind, Plan, RuleSetId, RuleTopic, RunPath, ZoneKind};
+use crate::plan::{
+    ElementId, Part, PieceKind, Plan, Point, RuleSetId, RuleTopic, RunPath, ZoneKind,
+};
 use crate::system::Assessment;
 use crate::units::{Airflow, Length};
 
@@ -178,21 +180,13 @@ impl<'a> Look<'a> {
 
     /// The legs that enter or end in a zone of a kind.
     fn legs_in(&self, kind: ZoneKind) -> Vec<ElementId> {
-        let inside = |x: f64, y: f64| {
-            self.plan.zones.iter().any(|zone| {
-                zone.kind == kind
-                    && (0.0..=zone.width.metres()).contains(&(x - zone.x_m))
-                    && (0.0..=zone.depth.metres()).contains(&(y - zone.y_m))
-            })
-        };
+        let of_kind = self.plan.zones.iter().filter(|zone| zone.kind == kind);
+        let inside = |at: Point| of_kind.clone().any(|zone| zone.covers(at));
         let legs = self.path.pieces.iter().filter(|piece| match &piece.kind {
             PieceKind::Straight {
                 corners: (from, to),
                 ..
-            } => {
-                let middle = from.halfway(*to);
-                [*from, middle, *to].iter().any(|at| inside(at.x, at.y))
-            }
+            } => [*from, from.halfway(*to), *to].into_iter().any(inside),
             _ => false,
         });
         legs.map(|piece| piece.id.clone()).collect()

@@ -79,7 +79,7 @@ impl RunLength {
     ///
     /// A doubt leaves the verdict open only where it could change it: a run that is over the limit
     /// with the least deductions does not meet it in any case.
-    pub fn by(&self, set: &RuleSet, maker: &MakerLimits, counts: bool) -> CodeLength {
+    pub(super) fn by(&self, set: &RuleSet, maker: &MakerLimits, counts: bool) -> CodeLength {
         let mut deductor = Deductor::new(set.elbows, maker);
         let mut doubts = Doubts::of(self, set.elbows);
         let (mut measured, mut deducted) = (Length::ZERO, Length::ZERO);

@@ -33,12 +33,9 @@ pub use code_check::{CodeCheck, code_check};
 pub use disagreement::{Disagreement, TwoLengths};
 pub use irc_table::{IRC_LENGTH_LIMIT, IRC_LENGTH_TABLE, LengthRow, irc_deduction};
 pub use length::{CodeLength, code_length};
-pub use openings::{
-    INTAKE_LIMIT, OPENING_LIMIT, OpeningDistance, opening_distances, opening_limit, too_near,
-};
+pub use openings::{OpeningDistance, opening_distances, opening_limit, too_near};
 pub use practice::{Advice, Practice};
 pub use rule_finding::{Deciding, Limit, Measure, RuleFinding};
 pub use rule_set::{Clause, ElbowMethod, LabelWhen, RULE_SETS, RuleSet, rule_set, rule_sources};
-pub use run_length::RunLength;
 pub use termination_findings::DOOR_SOURCE;
 pub use verdict::{Deduction, DeductionNote, Doubt, Verdict};

@@ -7,9 +7,9 @@ use serde::Serialize;
 use std::sync::Arc;
 
 /// From openings into the building. Source: clause [`RuleTopic::OpeningDistance`].
-pub const OPENING_LIMIT: Length = Length::from_feet(3.0);
+pub(super) const OPENING_LIMIT: Length = Length::from_feet(3.0);
 /// From air intakes. Source: clause [`RuleTopic::IntakeDistance`].
-pub const INTAKE_LIMIT: Length = Length::from_feet(10.0);
+pub(super) const INTAKE_LIMIT: Length = Length::from_feet(10.0);
 /// A distance short of the limit by less than this, m, keeps it. Of the computation.
 const ROUNDING: f64 = 1e-9;
 

@@ -4,7 +4,7 @@ use super::{Doubt, OpeningDistance, Verdict};
 use crate::plan::{ElementId, Input, RuleTopic};
 use crate::source::Source;
 use crate::units::{Airflow, Length, Pressure};
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 /// One rule's finding.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -127,7 +127,6 @@ pub enum Deciding {
     /// An uncertain input of the analysis.
     Input {
         /// Which.
-        #[serde(serialize_with = "named")]
         input: Input,
         /// The value at which the verdict turns with the others likely, in the input's own unit; none
         /// where it alone cannot turn it.
@@ -151,16 +150,5 @@ impl Deciding {
                 None
             }
         }
-    }
-}
-
-/// An input's name, also where a plan cannot set it and its file has no name for it.
-#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for it")]
-fn named<S: Serializer>(input: &Input, to: S) -> Result<S::Ok, S::Error> {
-    match input {
-        Input::SmoothElbow => to.serialize_str("smooth_elbow"),
-        Input::CloseElbows => to.serialize_str("close_elbows"),
-        Input::Estimates => to.serialize_str("estimates"),
-        settable => settable.serialize(to),
     }
 }

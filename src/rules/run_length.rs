@@ -7,7 +7,7 @@ use crate::units::{Angle, Length};
 
 /// The run past its transition duct, element by element.
 #[derive(Debug, Clone, PartialEq)]
-pub struct RunLength {
+pub(super) struct RunLength {
     pub(super) counted: Vec<(ElementId, Counted)>,
     /// The first flexible straight past the transition.
     pub(super) flexible: Option<ElementId>,
@@ -38,7 +38,7 @@ pub(super) enum Counted {
 
 impl RunLength {
     /// Of `plan`, whose compiled run and findings are given.
-    pub fn of(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Self {
+    pub(super) fn of(plan: &Plan, run: &CompiledRun, findings: &[Finding]) -> Self {
         let mut lengths = Self {
             counted: Vec::with_capacity(run.elements.len()),
             flexible: None,

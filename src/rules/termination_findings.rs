@@ -2,9 +2,8 @@
 
 use super::clause_findings::{Look, against, on_site};
 use super::openings::{INTAKE_LIMIT, OPENING_LIMIT, OpeningDistance, opening_distances};
-use super::transition::level_at;
 use super::{Clause, Deciding, Limit, Measure, RuleFinding, Verdict};
-use crate::plan::{ElementId, OpeningKind, TerminationKind, ZoneKind};
+use crate::plan::{ElementId, OpeningKind, TerminationKind, ZoneKind, level_at};
 use crate::source::source;
 use crate::units::Length;
 
@@ -42,7 +41,7 @@ impl Look<'_> {
 
     /// The level distance is never more than the true one: what keeps the limit on the plan keeps it.
     /// What does not may still by its height, which a plan shows for a door alone.
-    pub(super) fn opening(&self, distance: &OpeningDistance) -> (Verdict, Option<Deciding>) {
+    fn opening(&self, distance: &OpeningDistance) -> (Verdict, Option<Deciding>) {
         if distance.keeps(OPENING_LIMIT) {
             return (Verdict::Meets, None);
         }
@@ -72,12 +71,7 @@ impl Look<'_> {
         intakes
     }
 
-    pub(super) fn apart(
-        &self,
-        clause: &Clause,
-        distance: OpeningDistance,
-        limit: Length,
-    ) -> RuleFinding {
+    fn apart(&self, clause: &Clause, distance: OpeningDistance, limit: Length) -> RuleFinding {
         RuleFinding {
             measured: Some(Measure::Length(distance.distance)),
             limit: Some(Limit::AtLeast(Measure::Length(limit))),
@@ -88,7 +82,7 @@ impl Look<'_> {
         }
     }
 
-    pub(super) fn termination(&self) -> Option<ElementId> {
+    fn termination(&self) -> Option<ElementId> {
         let end = self.assessment.run.elements.last()?;
         Some(end.id.clone())
     }
@@ -97,14 +91,11 @@ impl Look<'_> {
     /// the roof stands over the attic that it is drawn in.
     pub(super) fn outdoors(&self, clause: &Clause) -> RuleFinding {
         let (end, _) = self.path.end;
-        let level = level_at(self.plan, self.plan.dryer.outlet_height + self.path.rise);
+        let height = self.plan.dryer.outlet_height + self.path.rise;
+        let level = level_at(self.plan.ceiling_height, height);
         let is_indoors = self.plan.run.termination.kind != TerminationKind::RoofCap
             && self.plan.zones.iter().any(|zone| {
-                let (right, down) = (end.x - zone.x_m, end.y - zone.y_m);
-                zone.kind != ZoneKind::Outdoors
-                    && zone.level == level
-                    && (0.0..=zone.width.metres()).contains(&right)
-                    && (0.0..=zone.depth.metres()).contains(&down)
+                zone.kind != ZoneKind::Outdoors && zone.level == level && zone.covers(end)
             });
         RuleFinding {
             verdict: if is_indoors {

@@ -1,7 +1,7 @@
 //! The transition duct behind the dryer, as it is drawn.
 
 use super::run_length::{estimate, transition_elements};
-use crate::plan::{ElementId, Level, NodeId, Plan, Point};
+use crate::plan::{ElbowKind, ElementId, Level, NodeId, Plan, Point, level_at};
 use crate::system::{CompiledElement, CompiledRun, ElementKind};
 use crate::units::Length;
 
@@ -45,7 +45,7 @@ impl Transition {
                 }
                 // An elbow between two lengths of flexible duct is a joint of two.
                 ElementKind::Elbow { elbow, .. } => {
-                    is_joined &= elbow == crate::plan::ElbowKind::BentFlexible;
+                    is_joined &= elbow == ElbowKind::BentFlexible;
                     found.add([element.developed_length; 3]);
                 }
                 ElementKind::AreaChange { .. } => is_joined = false,
@@ -82,22 +82,11 @@ fn is_concealed(plan: &Plan, element: &CompiledElement) -> bool {
     );
     let height = plan.dryer.outlet_height + rises.map(|riser| riser.rise).sum();
     point.leg.concealed.is_some()
-        || level_at(plan, height) != Level::Room
+        || level_at(plan.ceiling_height, height) != Level::Room
         || plan
             .walls
             .iter()
             .any(|wall| crosses((before, point.position), (wall.from(), wall.to())))
-}
-
-/// The level that a height above the floor is on.
-pub(super) fn level_at(plan: &Plan, height: Length) -> Level {
-    if height < Length::ZERO {
-        Level::CrawlSpace
-    } else if height > plan.ceiling_height {
-        Level::CeilingSpace
-    } else {
-        Level::Room
-    }
 }
 
 /// Whether a leg passes through a wall's centre line; one that ends on it does not.

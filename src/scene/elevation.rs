@@ -1,5 +1,6 @@
 //! The elevation: the unrolled run from the side, over the floor, with its measures.
 
+use super::room::line;
 use super::run::{self, Outline};
 use super::unrolled::{ALONG, Corner, UP, Unrolled, point};
 use super::{Mark, Role, Shape, Step, Text, leg_marks};
@@ -100,10 +101,6 @@ fn mark(id: impl Into<String>, role: Role, shape: Shape, element: Option<&Elemen
         element: element.cloned(),
         thing: None,
     }
-}
-
-fn line(from: Point, to: Point) -> Shape {
-    Shape::Path(vec![Step::Move(from), Step::Line(to)])
 }
 
 fn text(at: Point, aside: Heading, text: Text) -> Shape {

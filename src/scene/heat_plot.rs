@@ -2,8 +2,7 @@
 
 use super::plot_size::{PLOT_FOOT, PLOT_HEIGHT, PLOT_LEFT, PLOT_RIGHT, PLOT_TOP, PLOT_WIDTH};
 use crate::plan::ElementId;
-use crate::system::{CompiledRun, HeatProfile};
-use crate::system::{HeatPoint, WetStretch, heat_line, wet_stretches};
+use crate::system::{CompiledRun, HeatPoint, HeatProfile, WetStretch, heat_line, wet_stretches};
 use crate::units::Temperature;
 use std::fmt::Write;
 
@@ -32,10 +31,10 @@ impl HeatLine {
     }
 }
 
-#[derive(Debug, Clone, PartialEq)]
 /// The plot.
+#[derive(Debug, Clone, PartialEq)]
 pub struct HeatPlot {
-    /// The lines.
+    /// What all three lines are drawn from.
     pub line: Vec<HeatPoint>,
     /// Where the wall is wet.
     pub wet: Vec<WetStretch>,

@@ -1,6 +1,7 @@
 //! What a leg is made of and what is known of it: corrugation, concealment, a blockage, a leak, a
 //! wall box.
 
+use super::room::line;
 use super::run::RANKED;
 use super::{Mark, Role, Shape, Step, Text};
 use crate::plan::{Duct, ElementId, Heading, NodeId, Part, PieceKind, Plan, Point, RunPath};
@@ -36,7 +37,7 @@ pub(super) fn draw(plan: &Plan, path: &RunPath, marks: &mut Vec<Mark>) {
                 thing: None,
             });
         };
-        let line = Shape::Path(vec![Step::Move(ends.0), Step::Line(ends.1)]);
+        let line = line(ends.0, ends.1);
         if duct.is_flexible() {
             add(
                 "corrugation",

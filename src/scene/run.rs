@@ -1,5 +1,6 @@
 //! The run: casing and core of each piece, lengths, ranks and handles.
 
+use super::room::line;
 use super::wet::hatching;
 use super::{Mark, Role, Shape, Step, Text, leg_marks};
 use crate::plan::{Bend, ElementId, Heading, NodeId, Part, Piece, PieceKind, Plan, Point, RunPath};
@@ -164,8 +165,8 @@ pub(super) fn outline(piece: &Piece, path: &RunPath, diameter: Length) -> Option
             }
             let heading = from.heading_to(to)?;
             (*length > Length::ZERO).then(|| {
-                let shape = Shape::Path(vec![Step::Move(from), Step::Line(to)]);
-                (shape, from.halfway(to), Some(heading.right().back()))
+                let side = heading.right().back();
+                (line(from, to), from.halfway(to), Some(side))
             })
         }
         PieceKind::Bend(bend) => Some(bend_outline(bend)),
@@ -202,7 +203,7 @@ pub(super) fn bend_outline(bend: &Bend) -> Outline {
         (Some(before), None) => {
             let from = corner.toward(before, -tangent);
             (
-                stub(from, corner),
+                line(from, corner),
                 from.halfway(corner),
                 Some(before.right()),
             )
@@ -210,17 +211,13 @@ pub(super) fn bend_outline(bend: &Bend) -> Outline {
         (None, Some(after)) => {
             let to = corner.toward(after, tangent);
             (
-                stub(corner, to),
+                line(corner, to),
                 corner.halfway(to),
                 Some(after.right().back()),
             )
         }
-        (None, None) => (stub(corner, corner), corner, None),
+        (None, None) => (line(corner, corner), corner, None),
     }
-}
-
-fn stub(from: Point, to: Point) -> Shape {
-    Shape::Path(vec![Step::Move(from), Step::Line(to)])
 }
 
 /// The hood: a cap across the duct's end with its flap open; a ring where the run ends upward.

@@ -4,9 +4,9 @@ use crate::plan::{Heading, NodeId, Part, PieceKind, Plan, Point, RunPath};
 use crate::units::Length;
 
 /// Along the unrolled run, away from the dryer.
-pub(super) const ALONG: Heading = Heading { x: 1.0, y: 0.0 };
+pub(super) const ALONG: Heading = Heading::RIGHT;
 /// Upward on the elevation.
-pub(super) const UP: Heading = Heading { x: 0.0, y: -1.0 };
+pub(super) const UP: Heading = Heading::UP;
 
 /// A corner of the run, or its outlet or end, as the elevation has it.
 pub(super) struct Corner {

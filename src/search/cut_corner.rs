@@ -8,7 +8,6 @@ use crate::plan::{
     Elbow, ElbowKind, Fitting, LegState, NodeId, Part, PieceKind, Plan, RunPath, RunPoint,
 };
 use crate::units::Length;
-use std::sync::Arc;
 
 /// A corner is cut by these shares of the longest cut that its legs hold, the first that is clear.
 /// Of the computation.
@@ -89,7 +88,7 @@ fn cut(plan: &Plan, index: usize, options: &Options) -> Option<(Length, Plan)> {
         changed.run.points[index].position = own.position.toward(arrives, -cut);
         changed.run.points[index].fitting = fitting;
         let second = RunPoint {
-            id: free_id(plan),
+            id: plan.run.free_id(),
             position: own.position.toward(leaves, cut),
             duct: points[index + 1].duct,
             leg: LegState {
@@ -118,13 +117,4 @@ fn spare_legs(plan: &Plan, index: usize) -> Option<f64> {
         })
     };
     Some(leg(index)?.min(leg(index + 1)?))
-}
-
-/// An id that no point has.
-fn free_id(plan: &Plan) -> Arc<str> {
-    let is_free = |id: &String| plan.run.index_of(id).is_none();
-    // One more than there are points: one of them is free.
-    let most = plan.run.points.len() + 1;
-    let id = (1..=most).map(|number| format!("p{number}")).find(is_free);
-    id.unwrap_or_default().as_str().into()
 }

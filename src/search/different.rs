@@ -1,6 +1,7 @@
 //! Whether two plans' runs are really different, and how much of one is not in the other.
 
-use crate::plan::{Bend, Duct, Elbow, Piece, PieceKind, Plan, Point, RunPath};
+use crate::plan::{Bend, Elbow, Piece, PieceKind, Plan, Point, RunPath};
+use crate::units::Length;
 
 /// Ends and legs farther apart than this, m, are elsewhere: 6 in. Of the computation.
 const ELSEWHERE: f64 = 0.1524;
@@ -43,7 +44,7 @@ fn share_elsewhere(path: &RunPath, other: &RunPath) -> f64 {
         let mut along = STEP / 2.0;
         let length = from.distance(to).metres();
         while let Some(heading) = from.heading_to(to).filter(|_| along < length) {
-            let at = from.toward(heading, crate::units::Length::from_metres(along));
+            let at = from.toward(heading, Length::from_metres(along));
             let near = legs(other).any(|(from, to, its)| {
                 at.distance_to_segment(from, to)
                     .metres()
@@ -92,7 +93,7 @@ pub(super) fn rebuilt(plan: &Plan, present: &Plan) -> usize {
                             duct: its_duct,
                             ..
                         },
-                    ) => same(*ends, *its_ends) && same_duct(*duct, *its_duct),
+                    ) => same(*ends, *its_ends) && duct == its_duct,
                     (PieceKind::Bend(own), PieceKind::Bend(its)) => {
                         own.corner.distance(its.corner).metres() < SAME
                             && own.elbow == its.elbow
@@ -110,8 +111,4 @@ pub(super) fn rebuilt(plan: &Plan, present: &Plan) -> usize {
 
 fn same(own: (Point, Point), its: (Point, Point)) -> bool {
     own.0.distance(its.0).metres() < SAME && own.1.distance(its.1).metres() < SAME
-}
-
-fn same_duct(own: Duct, its: Duct) -> bool {
-    own == its
 }

@@ -2,8 +2,8 @@
 
 use super::blocker::{Blocker, on_level};
 use super::request::Options;
-use crate::plan::{Level, OutletSide, Plan, Point, segment_distance};
-use crate::units::{Angle, Length};
+use crate::plan::{LEAST_CUT, Level, OutletSide, Plan, Point, segment_distance};
+use crate::units::Angle;
 
 /// What is done with a dryer.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -13,9 +13,6 @@ pub(super) enum Placed {
     /// It is turned clockwise.
     Turned(Angle),
 }
-
-/// A body that reaches into something by less than this, m, is drawing. Of the computation.
-const LEAST_CUT: f64 = 0.003;
 
 /// The plans with the dryer's outlet elsewhere that `options` allow and the room has room for.
 pub(super) fn other_outlets(plan: &Plan, options: &Options) -> Vec<(Placed, Plan)> {
@@ -56,7 +53,7 @@ pub(super) fn has_room(present: &Plan, other: &Plan) -> bool {
 /// What a dryer's body stands in: walls by their place, and obstacles by theirs, after them.
 fn stood_in(plan: &Plan) -> Vec<usize> {
     let mut dryer = plan.dryer;
-    let less = Length::from_metres(2.0 * LEAST_CUT);
+    let less = LEAST_CUT * 2.0;
     (dryer.width, dryer.depth) = (dryer.width - less, dryer.depth - less);
     let body = Blocker::of_dryer(&dryer);
     let walls =

@@ -4,9 +4,8 @@ use super::blocker::{in_zones, on_level};
 use super::request::Options;
 use super::terminal::is_allowed;
 use crate::plan::{
-    Field, Fitting, Part, PieceKind, Plan, RunPath, clashes, level_at, segment_distance,
+    Field, Fitting, LEAST_CUT, Part, PieceKind, Plan, RunPath, clashes, level_at, segment_distance,
 };
-use crate::units::Length;
 
 /// Whether the plan's run can be built where it is drawn: no clash, no overlap of elbows, no two
 /// points in one, no leg through another or through a closed zone, an allowed end, and values that a
@@ -47,13 +46,10 @@ fn can_be_held(plan: &Plan) -> bool {
             .all(|point| rises(&point.fitting) && is_on_sheet(point.position.x, point.position.y))
 }
 
-/// A cut of less than this, m, is drawing, as for level legs. Of the computation.
-const LEAST_CUT: f64 = 0.003;
-
 /// Whether every riser has room on the levels that it begins and ends on: `clashes` looks at level legs
 /// alone.
 fn risers_are_clear(plan: &Plan, path: &RunPath) -> bool {
-    let reach = plan.run.diameter.metres() / 2.0 - LEAST_CUT;
+    let reach = (plan.run.diameter / 2.0 - LEAST_CUT).metres();
     path.pieces.windows(2).all(|pair| {
         let (riser, next) = (&pair[0], &pair[1]);
         let PieceKind::Straight { corners, .. } = riser.kind else {
@@ -73,7 +69,7 @@ fn risers_are_clear(plan: &Plan, path: &RunPath) -> bool {
 fn crosses_itself(plan: &Plan, path: &RunPath) -> bool {
     /// Straights so many pieces on have three elbows between them.
     const APART: usize = 6;
-    let width = plan.run.diameter.metres() - LEAST_CUT;
+    let width = (plan.run.diameter - LEAST_CUT).metres();
     let end = path.pieces.len().saturating_sub(1);
     let straight = |index: usize| {
         let piece = &path.pieces[index];
@@ -101,8 +97,7 @@ fn is_in_closed_zone(plan: &Plan, path: &RunPath, options: &Options) -> bool {
     if options.closed_zones.is_empty() {
         return false;
     }
-    let half: Length = plan.run.diameter / 2.0;
-    let reach = half.metres() - LEAST_CUT;
+    let reach = (plan.run.diameter / 2.0 - LEAST_CUT).metres();
     path.pieces.iter().any(|piece| {
         let PieceKind::Straight { ends, .. } = piece.kind else {
             return false;

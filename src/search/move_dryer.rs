@@ -3,12 +3,10 @@
 
 use super::change::Change;
 use super::dryer_place::has_room;
+use super::offset::PARALLEL;
 use super::upgrade::Upgraded;
 use crate::plan::{Heading, LegState, Plan};
 use crate::units::Length;
-
-/// Legs lie along one another where the sine of their turn is less than this. Of the computation.
-const PARALLEL: f64 = 1e-3;
 
 /// Every plan with the dryer moved that the room has room for.
 pub(super) fn moved(plan: &Plan) -> Vec<Upgraded> {

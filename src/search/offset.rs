@@ -2,11 +2,11 @@
 
 use super::change::Change;
 use super::upgrade::{Upgraded, number_at};
-use crate::plan::{Fitting, Plan, Point, RunPath};
+use crate::plan::{Fitting, PieceKind, Plan, Point, RunPath};
 use crate::units::Length;
 
 /// Legs lie along one another where the sine of their turn is less than this. Of the computation.
-const PARALLEL: f64 = 1e-3;
+pub(super) const PARALLEL: f64 = 1e-3;
 
 /// Every plan in which one offset is dropped: what comes after moves aside, as far as the next leg
 /// that lies along the offset, or as far as the end.
@@ -75,7 +75,7 @@ pub(super) fn without_a_point(plan: &Plan) -> Vec<Upgraded> {
 fn turns_by_eighths(plan: &Plan) -> bool {
     let path = RunPath::of(plan);
     path.pieces.iter().all(|piece| match piece.kind {
-        crate::plan::PieceKind::Bend(bend) => {
+        PieceKind::Bend(bend) => {
             let turn = bend.angle.degrees();
             [45.0, 90.0].iter().any(|usual| (turn - usual).abs() < 1.0)
         }

@@ -32,9 +32,8 @@ const PROBE: f64 = 10.0;
 impl Rates {
     /// At `airflow`, for `elbow` and rigid duct in `plan`'s own air.
     pub(super) fn at(airflow: Airflow, plan: &Plan, elbow: Elbow) -> Self {
-        let duct = Duct::Rigid;
         let loss = |legs: &[(f64, f64)]| {
-            let run = probe(plan, elbow, duct, legs);
+            let run = probe(plan, elbow, legs);
             run.at(airflow, &Draw::LIKELY).loss.pascals()
         };
         let one = loss(&[(0.0, PROBE)]);
@@ -44,13 +43,13 @@ impl Rates {
             let tangent = elbow.radius.metres() * (turn.radians() / 2.0).tan();
             turned - one - straight * (PROBE - 2.0 * tangent)
         };
-        let density = probe(plan, elbow, duct, &[(0.0, PROBE)]);
-        let mut risen = density.clone();
+        let level = probe(plan, elbow, &[(0.0, PROBE)]);
+        let mut risen = level.clone();
         risen.rise = Length::from_metres(1.0);
         let end = |kind: TerminationKind| {
             let mut ends = plan.clone();
             ends.run.termination = Termination::clean(kind);
-            let run = probe(&ends, elbow, duct, &[(0.0, PROBE)]);
+            let run = probe(&ends, elbow, &[(0.0, PROBE)]);
             run.at(airflow, &Draw::LIKELY).loss.pascals()
         };
         let hood = wall_termination(plan.run.termination.kind);
@@ -60,7 +59,7 @@ impl Rates {
             at_45: bend(Angle::from_degrees(45.0)),
             at_90: bend(Angle::from_degrees(90.0)),
             at_outlet: odd_turns(plan).map(|turn| turn.map_or(0.0, bend)),
-            rise: stack(&risen) - stack(&density),
+            rise: stack(&risen) - stack(&level),
             roof: end(TerminationKind::RoofCap) - end(hood),
         }
     }
@@ -68,7 +67,7 @@ impl Rates {
 
 /// The airflow of `plan`'s present run; where it has none, that of a short straight.
 pub(super) fn present_airflow(plan: &Plan) -> Airflow {
-    let short = || probe(plan, plan.run.outlet.elbow, Duct::Rigid, &[(0.0, PROBE)]);
+    let short = || probe(plan, plan.run.outlet.elbow, &[(0.0, PROBE)]);
     let (present, _) = CompiledRun::of(plan);
     [present, short()]
         .iter()
@@ -82,8 +81,8 @@ pub(super) fn present_airflow(plan: &Plan) -> Airflow {
         )
 }
 
-/// A run of `legs` (turn in rad, length in m) in a room without anything.
-fn probe(plan: &Plan, elbow: Elbow, duct: Duct, legs: &[(f64, f64)]) -> CompiledRun {
+/// A rigid run of `legs` (turn in rad, length in m) in a room without anything.
+fn probe(plan: &Plan, elbow: Elbow, legs: &[(f64, f64)]) -> CompiledRun {
     let fitting = Fitting { elbow, riser: None };
     let mut bare = Plan {
         walls: Vec::new(),
@@ -104,7 +103,7 @@ fn probe(plan: &Plan, elbow: Elbow, duct: Duct, legs: &[(f64, f64)]) -> Compiled
         bare.run.points.push(RunPoint {
             id: format!("p{index}").as_str().into(),
             position: at,
-            duct,
+            duct: Duct::Rigid,
             leg: LegState::default(),
             fitting,
         });

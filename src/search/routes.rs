@@ -60,6 +60,7 @@ pub(super) struct Routes {
 
 impl Routes {
     /// Makes the search ready; looks at nothing yet.
+    ///
     /// Labels whose bound is over `worth`, Pa, are not worth looking at; where that says nothing, an
     /// eager search goes before for a route that does.
     pub(super) fn new(mut plan: Plan, options: Options, worth: f64) -> Self {

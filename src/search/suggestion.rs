@@ -59,7 +59,8 @@ pub(super) struct Changed {
     pub gain: Option<Gain>,
 }
 
-/// What a new route to `wall` changes over the present plan.
+/// That `other` has a new route: through which wall of the present plan it goes, if through one, and how
+/// far its end moves.
 pub(super) fn new_route(present: &Plan, other: &Plan) -> Change {
     let (before, after) = (RunPath::of(present), RunPath::of(other));
     let (end, faces) = after.end;

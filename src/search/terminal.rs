@@ -1,7 +1,7 @@
 //! Where a run may end: through an outside wall, square to it, or up through the roof.
 
 use super::heading::Way;
-use crate::plan::{Level, Plan, Point, RunPath, Wall, ZoneKind, level_at};
+use crate::plan::{Plan, Point, RunPath, Wall, ZoneKind, level_at};
 use crate::rules::too_near;
 use crate::units::Length;
 
@@ -24,9 +24,6 @@ pub(super) struct Terminal {
 /// A wall is along a side of the sheet where it strays less than this from it, m.
 /// Of the computation.
 const STRAIGHT: f64 = 1e-6;
-/// A leg is square to a wall where the cosine of the angle between them is less than this.
-/// Of the computation.
-const SQUARE: f64 = 1e-6;
 
 /// Whether a wall lies along x; none where it lies askew or has no length.
 pub(super) fn along_x(wall: &Wall) -> Option<bool> {
@@ -38,14 +35,18 @@ pub(super) fn along_x(wall: &Wall) -> Option<bool> {
     }
 }
 
+/// Whether a way is square to a wall.
+pub(super) fn is_square(way: Way, wall: &Wall) -> bool {
+    /// The cosine of the angle between the two. Of the computation.
+    const SQUARE: f64 = 1e-6;
+    let own = way.heading();
+    let along = wall.from().heading_to(wall.to());
+    along.is_some_and(|along| (own.x * along.x + own.y * along.y).abs() < SQUARE)
+}
+
 /// Whether one of the eight ways is square to an outside wall.
 pub(super) fn can_be_left_by(wall: &Wall) -> bool {
-    let along = wall.from().heading_to(wall.to());
-    let is_square = |way: Way| {
-        let own = way.heading();
-        along.is_some_and(|along| (own.x * along.x + own.y * along.y).abs() < SQUARE)
-    };
-    wall.outside && Way::all().any(is_square)
+    wall.outside && Way::all().any(|way| is_square(way, wall))
 }
 
 /// The end that a leg from `from` comes to on `way`, at the first outside wall ahead of it that lies
@@ -60,12 +61,9 @@ pub(super) fn ahead(
     let own = way.heading();
     let walls = plan.walls.iter().enumerate();
     let ahead = walls
-        .filter(|(_, wall)| wall.outside)
+        .filter(|(_, wall)| wall.outside && is_square(way, wall))
         .filter_map(|(index, wall)| {
             let along = wall.from().heading_to(wall.to())?;
-            if (own.x * along.x + own.y * along.y).abs() >= SQUARE {
-                return None;
-            }
             let (right, down) = (wall.from_x_m - from.x, wall.from_y_m - from.y);
             let distance = right * own.x + down * own.y;
             let at = -(right * along.x + down * along.y);
@@ -92,13 +90,11 @@ pub(super) fn is_allowed(plan: &Plan, path: &RunPath) -> bool {
 }
 
 fn is_outdoors(plan: &Plan, point: Point, height: Length) -> bool {
-    let level: Level = level_at(plan.ceiling_height, height);
-    let is_about =
-        |zone: &crate::plan::Zone| zone.kind != ZoneKind::Outdoors && zone.level == level;
+    let level = level_at(plan.ceiling_height, height);
     !plan
         .zones
         .iter()
-        .any(|zone| is_about(zone) && zone.covers(point))
+        .any(|zone| zone.kind != ZoneKind::Outdoors && zone.level == level && zone.covers(point))
 }
 
 /// Whether an end at `point` is far enough from every opening.

@@ -4,7 +4,7 @@
 use super::heading::Way;
 use super::rates::Rates;
 use super::request::Options;
-use super::terminal::can_be_left_by;
+use super::terminal::{can_be_left_by, is_square};
 use super::tracks::Tracks;
 use crate::plan::{Plan, Point, Wall};
 
@@ -62,14 +62,6 @@ impl ToGo {
         let least = losses.fold(f64::INFINITY, f64::min);
         if least.is_finite() { least } else { 0.0 }
     }
-}
-
-fn is_square(way: Way, wall: &Wall) -> bool {
-    /// The cosine of the angle between the two. Of the computation.
-    const SQUARE: f64 = 1e-6;
-    let own = way.heading();
-    let along = wall.from().heading_to(wall.to());
-    along.is_some_and(|along| (own.x * along.x + own.y * along.y).abs() < SQUARE)
 }
 
 /// From `at` to where a run can cross a wall on `way`, m: straight to the wall from the side that it is

@@ -21,6 +21,16 @@ pub struct Band {
     pub high: f64,
 }
 
+impl Band {
+    /// The band of `values`, of which there is at least one; it leaves them in another order.
+    pub fn of(values: &mut [f64]) -> Self {
+        Self {
+            low: percentile(values, 0.1),
+            high: percentile(values, 0.9),
+        }
+    }
+}
+
 /// The bands of one element, in SI.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct ElementBands {
@@ -89,7 +99,7 @@ impl Drawn {
         let difference = |own: &[f64], its: &[f64]| {
             let pairs = own.iter().zip(its);
             let mut differences: Vec<f64> = pairs.map(|(own, its)| own - its).collect();
-            band(&mut differences)
+            Band::of(&mut differences)
         };
         (
             difference(&self.airflow, &other.airflow),
@@ -98,7 +108,8 @@ impl Drawn {
     }
 }
 
-/// The same with each draw's own temperatures, solved anew: what holding the likely run's leaves out.
+/// The bands of the totals with each draw's own temperatures, solved anew: a test holds [`bands`], whose
+/// draws have the likely run's, against them.
 pub fn bands_solved_anew(run: &CompiledRun) -> Option<Bands> {
     let mut sample = Sample::with(run, BAND_SAMPLES, 0, None)?;
     Some(sample.bands())
@@ -114,8 +125,8 @@ pub fn band_detail(run: &CompiledRun) -> Option<BandDetail> {
     let [sooner] = shares(&sample.quantiles[first], [&sample.back_pressure[first]]);
     let elements = sample.elements.iter_mut();
     let elements = elements.map(|(loss, equivalent_length)| ElementBands {
-        loss: band(loss),
-        equivalent_length: band(equivalent_length),
+        loss: Band::of(loss),
+        equivalent_length: Band::of(equivalent_length),
     });
     Some(BandDetail {
         elements: elements.collect(),
@@ -149,11 +160,11 @@ impl Sample {
 
     fn bands(&mut self) -> Bands {
         Bands {
-            airflow: band(&mut self.airflow),
-            back_pressure: band(&mut self.back_pressure),
-            velocity: band(&mut self.velocity),
-            loss: band(&mut self.loss),
-            equivalent_length: band(&mut self.equivalent_length),
+            airflow: Band::of(&mut self.airflow),
+            back_pressure: Band::of(&mut self.back_pressure),
+            velocity: Band::of(&mut self.velocity),
+            loss: Band::of(&mut self.loss),
+            equivalent_length: Band::of(&mut self.equivalent_length),
         }
     }
 
@@ -211,14 +222,6 @@ impl Sample {
             sample.equivalent_length.push(length.metres());
         }
         Some(sample)
-    }
-}
-
-/// The band of `values`, which it leaves in another order.
-fn band(values: &mut [f64]) -> Band {
-    Band {
-        low: percentile(values, 0.1),
-        high: percentile(values, 0.9),
     }
 }
 

@@ -1,10 +1,8 @@
 //! The dryer's blower.
 
-use super::Draw;
-use super::input::{INPUTS, Values};
+use super::input::Values;
 use crate::duct::tables::blower::STANDARD_DENSITY;
 use crate::plan::Input;
-use crate::source::Coefficient;
 use crate::units::{Airflow, Density, Pressure};
 use serde::Serialize;
 
@@ -24,11 +22,7 @@ pub struct Blower {
 }
 
 impl Blower {
-    /// The assumed blower of a full-size dryer, for one draw of its three inputs.
-    pub fn typical(draw: &Draw, coefficients: &[Coefficient; INPUTS]) -> Self {
-        Self::with(&Values::of(draw, coefficients))
-    }
-
+    /// The assumed blower of a full-size dryer, with these values of its three inputs.
     pub(super) fn with(values: &Values) -> Self {
         let value = |input: Input| values.get(input);
         let free = value(Input::BlowerFreeAirflow);
@@ -43,12 +37,17 @@ impl Blower {
     /// Air that a draught drives backward through the dryer meets the rise of no airflow.
     ///
     /// ```
-    /// use elbowroom::{system::{Blower, COEFFICIENTS, Draw}, units::{Airflow, Density}};
-    /// let blower = Blower::typical(&Draw::LIKELY, &COEFFICIENTS);
+    /// use elbowroom::{system::Blower, units::{Airflow, Density, Pressure}};
+    /// let blower = Blower {
+    ///     free_airflow: Airflow::from_cubic_metres_per_second(0.080),
+    ///     shut_off_pressure: Pressure::from_pascals(320.0),
+    ///     exponent: 2.0,
+    /// };
     /// let rise = blower.static_rise(
     ///     Airflow::from_cubic_metres_per_second(0.040),
     ///     Density::from_kilograms_per_cubic_metre(1.2),
     /// );
+    /// // Worked by hand: half the airflow takes off a quarter.
     /// assert!((rise.pascals() - 240.0).abs() < 1e-9);
     /// ```
     pub fn static_rise(&self, airflow: Airflow, density: Density) -> Pressure {

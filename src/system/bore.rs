@@ -95,10 +95,14 @@ impl Bore {
         friction::factor(reynolds, roughness).value
     }
 
+    /// What pushing together multiplies its friction by.
+    fn pushed(&self, values: &Values) -> f64 {
+        1.0 + self.compression * values.get(Input::FlexibleCompression)
+    }
+
     /// Darcy friction factor of straights at a Reynolds number, pushing together included.
     pub(super) fn friction_factor(&self, reynolds: f64, values: &Values) -> f64 {
-        let pushed = self.compression * values.get(Input::FlexibleCompression);
-        self.wall_friction(reynolds, values) * (1.0 + pushed)
+        self.wall_friction(reynolds, values) * self.pushed(values)
     }
 
     /// The air's state in it.
@@ -114,13 +118,12 @@ impl Bore {
         let reynolds = density.kilograms_per_cubic_metre() * speed * self.diameter
             / viscosity.pascal_seconds();
         let wall_friction = self.wall_friction(reynolds, values);
-        let pushed = self.compression * values.get(Input::FlexibleCompression);
         State {
             velocity,
             velocity_pressure: velocity_pressure(density, velocity),
             reynolds,
             wall_friction,
-            friction_factor: wall_friction * (1.0 + pushed),
+            friction_factor: wall_friction * self.pushed(values),
         }
     }
 }

@@ -148,7 +148,7 @@ impl<'a> Compiler<'a> {
         }
     }
 
-    /// What else is known of the leg that a straight belongs to; a riser has its own nothing.
+    /// What else is known of the leg that a straight belongs to; of a riser no more than its diameter.
     fn leg(&self, piece: &Piece) -> LegState {
         let Some(index) = piece.point else {
             return LegState::default();

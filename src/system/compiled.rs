@@ -129,12 +129,6 @@ impl CompiledRun {
         self.with(airflow_at_end, &self.values(draw), &self.air())
     }
 
-    /// The same run whose air keeps its temperature: quicker by far, and within a few percent.
-    #[must_use]
-    pub fn without_heat(self) -> Self {
-        Self { heat: None, ..self }
-    }
-
     /// The exhaust everywhere.
     pub(super) fn air(&self) -> AirAlong {
         AirAlong::constant(self.density, self.viscosity)
@@ -256,12 +250,7 @@ impl CompiledRun {
     }
 
     /// The loss of each element with so much air at the termination, in the order in which the air
-    /// meets them. The air keeps its temperature.
-    pub fn losses(&self, airflow_at_end: Airflow, draw: &Draw) -> Vec<Pressure> {
-        self.losses_in(airflow_at_end, draw, &self.air())
-    }
-
-    /// The same in air that is known along the run.
+    /// meets them, in air that is known along the run.
     pub fn losses_in(&self, airflow_at_end: Airflow, draw: &Draw, air: &AirAlong) -> Vec<Pressure> {
         let mut losses = Vec::with_capacity(self.elements.len());
         let values = self.values(draw);

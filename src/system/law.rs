@@ -187,10 +187,7 @@ impl Law {
                 }
             }
             Self::Termination { kind, free } => match termination_input(*kind) {
-                None => Coefficient {
-                    source: &tables::termination::OPEN_END_SOURCE,
-                    ..exact(&tables::blockage::SOURCE)
-                },
+                None => exact(&tables::termination::OPEN_END_SOURCE),
                 Some(input) => {
                     let whole = of(input);
                     Coefficient {

@@ -25,8 +25,6 @@ pub enum Step {
     PressOn(Spot, (f64, f64), f64),
     /// A drag to, or a little off, a part of the run: lines catch it and corners fall together.
     DragTo(Spot, (f64, f64), f64),
-    /// Selects one of the things that are there, or adds it.
-    SelectOne(prop::sample::Index, bool),
     /// A press in the middle of one of the things that are there.
     PressOnThing(prop::sample::Index, f64, bool),
 }
@@ -53,11 +51,6 @@ impl Step {
                 reach: *reach,
                 adds: false,
             },
-            Self::SelectOne(index, adds) => {
-                let things = state.plan.things();
-                let thing = things[index.index(things.len())].clone();
-                Action::SelectThing { thing, adds: *adds }
-            }
             Self::PressOnThing(index, reach, adds) => {
                 let things = state.plan.things();
                 let thing = &things[index.index(things.len())];
@@ -521,7 +514,7 @@ pub fn step() -> impl Strategy<Value = Step> {
 }
 
 /// How many kinds of actions there are.
-pub const KINDS: usize = 49;
+pub const KINDS: usize = 48;
 
 /// The number of an action's kind: a new kind does not compile until it is counted, and should be
 /// tried above as well.
@@ -561,7 +554,7 @@ pub fn kind(action: &Action) -> usize {
         Action::PutPoint => 30,
         Action::PutLength { .. } => 31,
         Action::FinishDrawing => 32,
-        Action::SelectThing { .. } => 33,
+        Action::SetHandover(_) => 33,
         Action::SelectNextThing { .. } => 34,
         Action::SelectAll => 35,
         Action::Remove => 36,
@@ -575,6 +568,5 @@ pub fn kind(action: &Action) -> usize {
         Action::ChangeVisit { .. } => 44,
         Action::SetTitle { .. } => 46,
         Action::Exchange(_) => 47,
-        Action::SetHandover(_) => 48,
     }
 }

@@ -184,10 +184,9 @@ pub fn at_the_room() -> impl Strategy<Value = Step> {
         3 => (length(-0.5..4.0), heading)
             .prop_map(|(length, heading)| Step::Plain(Action::PutLength { length, heading })),
         1 => Just(Step::Plain(Action::FinishDrawing)),
-        3 => (index(), any::<bool>()).prop_map(|(index, adds)| Step::SelectOne(index, adds)),
         3 => (index(), reach(), any::<bool>())
             .prop_map(|(index, reach, adds)| Step::PressOnThing(index, reach, adds)),
-        1 => any::<bool>()
+        4 => any::<bool>()
             .prop_map(|forward| Step::Plain(Action::SelectNextThing { forward })),
         1 => Just(Step::Plain(Action::SelectAll)),
         1 => Just(Step::Plain(Action::KeepThings)),
@@ -315,8 +314,10 @@ fn a_mirrored_door_opens_to_the_mirrored_side() {
         width: Length::from_metres(0.8),
     });
     let mut state = State::new(plan);
-    let thing = ThingId::Wall("w1".into());
-    update(&mut state, Action::SelectThing { thing, adds: false });
+    let (at, reach, adds) = (Point::new(2.0, 0.0), 0.02, false);
+    update(&mut state, Action::Press { at, reach, adds });
+    update(&mut state, Action::Release);
+    assert!(state.things.contains(&ThingId::Wall("w1".into())));
     update(&mut state, Action::Turn(Turn::Mirror));
     let wall = &state.plan.walls[0];
     assert_eq!(

@@ -10,7 +10,7 @@ use elbowroom::plan::{
     Against, Conditions, ElementId, Entry, Found, Input, Look, Measured, Pattern, Plan, Reading,
     Spot, TerminationKind,
 };
-use elbowroom::system::{CompiledRun, Draw, ElementKind, INPUTS};
+use elbowroom::system::{AirAlong, CompiledRun, Draw, ElementKind, INPUTS};
 use elbowroom::units::{Airflow, Pressure, Temperature, Velocity};
 
 /// The density of fan curves, kg/m³ (ISO 5801).
@@ -238,9 +238,9 @@ impl World {
     /// Pressures lost from a place on, up to the end or an opening, with so much air.
     fn lost(&self, open: Option<usize>, held: bool, from: usize, airflow: f64) -> f64 {
         let end = open.unwrap_or(self.run.elements.len());
-        let all = self
-            .run
-            .losses(Airflow::from_cubic_metres_per_second(airflow), &self.draw);
+        let airflow_at_end = Airflow::from_cubic_metres_per_second(airflow);
+        let air = AirAlong::constant(self.run.density, self.run.viscosity);
+        let all = self.run.losses_in(airflow_at_end, &self.draw, &air);
         let mut lost: f64 = all[from.min(end)..end]
             .iter()
             .map(|loss| loss.pascals())

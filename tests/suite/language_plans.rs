@@ -58,7 +58,6 @@ fn hold_totals(tally: &mut Tally, plan: &Plan, found: &Figures) {
     for finding in &found.findings {
         hold(tally, Message::Finding(finding));
     }
-    hold(tally, Message::Flow(&plan.flow));
     hold(tally, Message::Unpublished(&found.unpublished));
     let things: Vec<ThingId> = plan.things();
     for thing in things.iter().filter_map(|id| plan.thing(id)) {

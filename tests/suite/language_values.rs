@@ -106,9 +106,6 @@ fn samples_of_every_kind_hold_the_same_figures() {
     for upgrade in &samples::upgrades() {
         hold(&mut tally, Message::InsulationUpgrade(upgrade));
     }
-    for doubt in samples::doubts() {
-        hold(&mut tally, Message::Doubt(doubt));
-    }
     for (index, deciding) in samples::deciding().iter().enumerate() {
         let parts = samples::elements();
         let element = parts.get(index % (parts.len() + 1));
@@ -211,7 +208,6 @@ fn keys_without_values_hold_the_same_figures() {
         hold(&mut tally, Message::Reach(reach));
     }
     for label in [
-        LanguageLabel::Choice,
         LanguageLabel::English,
         LanguageLabel::Spanish,
         LanguageLabel::AwaitsReview,

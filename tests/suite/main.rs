@@ -29,6 +29,7 @@ mod worked_examples;
 
 mod random_plan;
 
+mod heat_findings;
 mod heat_properties;
 mod hot_readings;
 mod monotone;
@@ -40,6 +41,7 @@ mod symmetry;
 mod clearance;
 
 mod code_findings;
+mod code_termination;
 mod irc;
 mod rule_sets;
 
@@ -60,10 +62,12 @@ mod schema_form;
 mod terminal;
 
 mod elevation;
+mod suspect_marks;
 
 mod fault_cases;
 mod fault_finder;
 mod fault_world;
+mod reading_values;
 mod site_readings;
 mod visits;
 
@@ -94,6 +98,7 @@ mod side_samples;
 mod site_samples;
 mod trouble_samples;
 
+mod prose;
 mod rooms;
 mod rust_text;
 

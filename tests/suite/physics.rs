@@ -1,14 +1,13 @@
 //! Check values that need no table: conventions, derived figures, a warm riser.
 
 use crate::tally::Tally;
-use elbowroom::plan::{self, AlongRun, Flow, Input, Plan, Riser};
-use elbowroom::system::{Draw, Evaluation, INPUTS, assess};
+use elbowroom::plan::{self, AlongRun, Flow, Input, Plan, Riser, Termination, TerminationKind};
+use elbowroom::system::{Draw, Evaluation, Finding, INPUTS, assess};
 use elbowroom::units::{Length, Temperature, UnitSystem};
 
 /// Rounding in doubles.
 const DUST: f64 = 1e-12;
 
-/// A dryer with nothing but its termination: the only point lies on the outlet.
 /// A blank plan whose air keeps its temperature, so that its density is known everywhere.
 fn blank(title: &str) -> Plan {
     let mut plan = plan::blank(title.to_owned());
@@ -16,6 +15,7 @@ fn blank(title: &str) -> Plan {
     plan
 }
 
+/// A dryer with nothing but its termination: the only point lies on the outlet.
 fn without_duct() -> Plan {
     let mut plan = blank("Nothing but a hood");
     plan.run.points[0].position = plan.dryer.outlet();
@@ -65,12 +65,22 @@ fn a_hood_at_the_outlet_reads_one_velocity_pressure_and_its_flap() {
     tally.finish(2);
 }
 
-/// A bare open outlet reads nothing: an exit loses exactly its velocity pressure, K = 1. A plan
-/// cannot hold one yet, so the hood is carried to it: at two values of its K, without flap, the
-/// straight line through both readings meets zero at K = 1. Source: Borda-Carnot for a jet into
-/// still air, and p_s = p_total - q.
+/// A bare open outlet reads nothing: an exit loses exactly its velocity pressure, K = 1. Source:
+/// Borda-Carnot for a jet into still air, and p_s = p_total - q.
 #[test]
 fn a_bare_outlet_reads_zero() {
+    let mut plan = without_duct();
+    plan.run.termination = Termination::clean(TerminationKind::OpenEnd);
+    let found = evaluation(&with_cfm(plan, 120.0));
+    let q = found.velocity_pressure;
+    assert!((found.total_pressure / q - 1.0).abs() < DUST, "{found:?}");
+    assert!((found.back_pressure / q).abs() < DUST, "{found:?}");
+}
+
+/// Of a hood the gauge reads what its K has above 1: at two values of its K, without flap, the
+/// straight line through both readings meets zero at K = 1. Source: as above.
+#[test]
+fn a_hood_reads_what_its_k_has_above_one() {
     let assessment = assess(&with_cfm(without_duct(), 120.0));
     let airflow = UnitSystem::UsCustomary.airflow_from(120.0);
     let reading = |quantile: f64| assessment.run.at(airflow, &hood(quantile, 0.0));
@@ -82,8 +92,8 @@ fn a_bare_outlet_reads_zero() {
         "the hood's span shrank: {low_k} to {high_k}"
     );
     let slope = (high.back_pressure - low.back_pressure) / (high_k - low_k);
-    let bare = low.back_pressure + slope * (1.0 - low_k);
-    assert!((bare / q).abs() < DUST, "a bare outlet reads {bare:?}");
+    let at_one = low.back_pressure + slope * (1.0 - low_k);
+    assert!((at_one / q).abs() < DUST, "K = 1 reads {at_one:?}");
 }
 
 /// A plan whose run ends 5 m above the outlet.
@@ -142,6 +152,19 @@ fn a_drop_adds_what_a_riser_takes_off() {
     tally.holds("the riser assists", up.total_pressure < up.loss);
     tally.holds("the drop weighs", down.total_pressure > down.loss);
     tally.finish(4);
+}
+
+/// Between laminar and turbulent flow nothing determines friction, and that is said. In 4 in duct the air
+/// of a dryer has a Reynolds number of 330 to 380 a cfm (v D / nu, nu 1.55e-5 to 1.8e-5 m²/s for air of 20 to
+/// 50 degC): 3 cfm is laminar, 7 is neither, 14 is turbulent. Source: laminar below about 2,000 to 2,300,
+/// turbulent from 4,000 (Moody's critical zone).
+#[test]
+fn air_that_is_neither_laminar_nor_turbulent_is_told() {
+    for (cfm, told) in [(3.0, false), (7.0, true), (14.0, false)] {
+        let found = assess(&with_cfm(blank("Slow air"), cfm)).findings;
+        let is_told = found.contains(&Finding::TransitionalFlow);
+        assert_eq!(is_told, told, "{cfm} cfm");
+    }
 }
 
 /// 4 in duct at 100, 150 and 200 cfm: 1146, 1719 and 2292 fpm (area pi/36 ft², derived), and

@@ -118,6 +118,28 @@ fn a_long_transition_duct_is_made_shorter() {
     assert!(can_be_built(&it.taken_in(&plan)));
 }
 
+/// A long radius is one and a half diameters to the centre line: 6 in for a 4 in duct. Source: what the
+/// trade calls a long-radius elbow.
+#[test]
+fn a_long_radius_is_one_and_a_half_diameters() {
+    let mut plan = room(144.0, 120.0, [false, true, false, false], (40.0, 70.0));
+    run_by(&mut plan, &[(40.0, 40.0), (150.0, 40.0)]);
+    let mut offered = 0;
+    for it in found(&plan, Options::default()) {
+        for change in &it.changes {
+            if let Change::LongRadius { bends, radius } = change {
+                offered += 1;
+                assert!((radius.inches() - 6.0).abs() < 1e-9, "{radius:?}");
+                let taken = it.taken_in(&plan);
+                let long = taken.run.points.iter().map(|point| point.fitting.elbow);
+                let long = long.filter(|elbow| elbow.radius == *radius);
+                assert!(long.count() >= bends.len());
+            }
+        }
+    }
+    assert!(offered > 0);
+}
+
 /// The only outside wall is to the left of a dryer with its back to the top: turned a quarter back it
 /// blows straight out.
 #[test]

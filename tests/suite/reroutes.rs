@@ -308,6 +308,9 @@ fn no_suggestion_of_larger_plans_is_illegal_or_worse_than_it_claims() {
             );
             let shorter = present.figures.code_length - own.code_length;
             assert_eq!(gain.code_length, shorter);
+            let fewer =
+                i64::try_from(present.figures.parts).unwrap() - i64::try_from(own.parts).unwrap();
+            assert_eq!(i64::from(gain.parts), fewer);
             let more_air = gain.airflow.cubic_metres_per_second() > 0.0;
             assert!(
                 more_air || gain.code_length > Length::ZERO || !reply.has_present_room,
@@ -362,6 +365,21 @@ fn a_gap_half_an_inch_wider_than_the_duct_is_found_and_one_narrower_refused() {
     let by: Vec<&str> = blocked.by.iter().map(|id| &**id).collect();
     assert!(by.contains(&"b1") && by.contains(&"b2"), "{by:?}");
     assert!(blocked.opens.is_some());
+}
+
+/// Boxes shut the room from side to side: without the one straight ahead the way is straight, without
+/// either of the others it is bent four times.
+#[test]
+fn what_opens_most_is_the_box_straight_ahead() {
+    let mut plan = room(120.0, 120.0, [true, false, false, false], (60.0, 70.0));
+    plan.obstacles = vec![
+        obstacle("left", Level::Room, (0.0, 20.0), (45.0, 12.0)),
+        obstacle("ahead", Level::Room, (45.0, 20.0), (30.0, 12.0)),
+        obstacle("right", Level::Room, (75.0, 20.0), (45.0, 12.0)),
+    ];
+    let (_, reply) = answer(&plan);
+    let (opens, _) = reply.blocked.unwrap().opens.unwrap();
+    assert_eq!(&*opens, "ahead");
 }
 
 #[test]

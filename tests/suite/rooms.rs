@@ -1,7 +1,7 @@
 //! The rooms of `src`: who may use whom, who may name the browser's libraries, how long a file may
-//! be, and that prose stands in `report/words` alone. Source: the project's architecture text.
+//! be. Source: the project's architecture text.
 
-use crate::rust_text::{Kind, Token, plain_code, tokens, without_declared_by};
+use crate::rust_text::{Kind, Token, tokens};
 use crate::tally::Tally;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -36,31 +36,28 @@ const BELOW_WEB: &str =
 const BELOW_BIN: &str =
     "units numeric source air duct plan system rules scene report search diagnosis editor web";
 
-/// Libraries of the browser, and the rooms that may name them.
-const BROWSER_LIBRARIES: [&str; 7] = [
+/// Libraries of the browser, as code spells them, and where they may be named.
+const BROWSER_LIBRARIES: [&str; 8] = [
     "leptos",
     "web_sys",
     "js_sys",
     "wasm_bindgen",
     "serde_wasm_bindgen",
-    "gloo-timers",
+    "wasm_bindgen_futures",
+    "gloo_timers",
     "idb",
 ];
-const BROWSER_ROOMS: [&str; 2] = ["web", "bin"];
+const BROWSER_PLACES: [&str; 2] = ["web", "bin/api"];
 
 /// Past this a file is split by noun.
 const LONGEST_FILE: usize = 400;
-/// Where prose stands.
-const WORDS: &str = "report/words";
-/// A string with this many words in small letters is prose.
-const PROSE_WORDS: usize = 3;
 /// Far fewer files than there are: the tests must not pass over an empty folder.
 const LEAST_FILES: usize = 40;
 
 /// A file of `src`, by its path from there.
-struct SourceFile {
+pub struct SourceFile {
     path: PathBuf,
-    text: String,
+    pub text: String,
 }
 
 impl SourceFile {
@@ -72,7 +69,7 @@ impl SourceFile {
             .unwrap()
     }
 
-    fn is_in(&self, folder: &str) -> bool {
+    pub fn is_in(&self, folder: &str) -> bool {
         self.path.starts_with(folder)
     }
 }
@@ -189,7 +186,8 @@ fn against_the_arrows(room: &str, text: &str) -> Vec<String> {
         .collect()
 }
 
-fn report(subject: &'static str, faults_of: impl Fn(&SourceFile) -> Vec<String>) {
+/// Holds for every file of `src` that `faults_of` finds nothing in it.
+pub fn report(subject: &'static str, faults_of: impl Fn(&SourceFile) -> Vec<String>) {
     let mut tally = Tally::new(subject);
     for file in sources() {
         let faults = faults_of(&file);
@@ -291,8 +289,12 @@ fn browser_names(text: &str) -> Vec<String> {
 #[test]
 fn only_the_page_names_the_browsers_libraries() {
     assert_eq!(browser_names("use web_sys::Element; // leptos").len(), 1);
+    for library in BROWSER_LIBRARIES {
+        let text = format!("use {library}::Thing;");
+        assert_eq!(browser_names(&text).len(), 1, "{library}");
+    }
     report("the browser's libraries", |file| {
-        if BROWSER_ROOMS.contains(&file.room()) {
+        if BROWSER_PLACES.iter().any(|place| file.is_in(place)) {
             return Vec::new();
         }
         browser_names(&file.text)
@@ -306,97 +308,4 @@ fn no_file_is_overlong() {
         let fault = (lines > LONGEST_FILE).then(|| format!("{lines} lines"));
         fault.into_iter().collect()
     });
-}
-
-/// How many words in small letters `text` has, if there is a blank in it.
-fn small_words(text: &str) -> usize {
-    if !text.contains(' ') {
-        return 0;
-    }
-    text.split_whitespace()
-        .map(|word| word.trim_end_matches(['.', ',', '!', '?']))
-        .filter(|word| word.len() > 1 && is_small(word))
-        .count()
-}
-
-/// A name that can stand beside another in code.
-fn is_keyword(word: &str) -> bool {
-    const KEYWORDS: &[&str] = &[
-        "as", "async", "await", "box", "break", "const", "continue", "crate", "dyn", "else",
-        "enum", "extern", "fn", "for", "if", "impl", "in", "let", "loop", "match", "mod", "move",
-        "mut", "pub", "ref", "return", "self", "static", "struct", "super", "trait", "type",
-        "union", "unsafe", "use", "where", "while",
-    ];
-    KEYWORDS.contains(&word)
-}
-
-/// What reads like prose in the code of `text`: a string, or bare words in a row, as a view's macro
-/// takes them.
-fn prose(text: &str) -> Vec<String> {
-    let code = without_declared_by(&plain_code(&tokens(text)), "source");
-    let mut found = Vec::new();
-    let mut row: Vec<&str> = Vec::new();
-    for (index, token) in code.iter().enumerate() {
-        match &token.kind {
-            Kind::Word(word) if is_small(word) && !is_keyword(word) => {
-                row.push(word);
-                continue;
-            }
-            // A list of style classes is no prose.
-            Kind::Text(text) if small_words(text) >= PROSE_WORDS && !is_class(&code, index) => {
-                found.push(format!("line {}: {text:?}", token.line));
-            }
-            _ => {}
-        }
-        // A row that runs into one of these names the properties of a view's tag.
-        let in_tag = ['>', '/', '='].iter().any(|mark| token.is_mark(*mark));
-        if row.len() >= PROSE_WORDS && !in_tag {
-            found.push(format!("line {}: {}", token.line, row.join(" ")));
-        }
-        row.clear();
-    }
-    found
-}
-
-fn is_small(word: &str) -> bool {
-    word.chars().all(char::is_lowercase)
-}
-
-fn is_class(code: &[Token], index: usize) -> bool {
-    index >= 2 && code[index - 1].is_mark('=') && code[index - 2].word() == Some("class")
-}
-
-#[test]
-fn prose_stands_among_the_words_alone() {
-    report("prose", |file| {
-        if file.is_in(WORDS) {
-            return Vec::new();
-        }
-        prose(&file.text)
-    });
-}
-
-#[test]
-fn prose_is_found_and_the_rest_let_pass() {
-    for text in [
-        "fn f() -> &'static str { \"this run is too long\" }",
-        "let message = format!(\"{name} cannot be read here\");",
-        "view! { <p>Draw the first leg of the run</p> }",
-        "const HELP: &str = r#\"type feet and inches\"#;",
-    ] {
-        assert_eq!(prose(text).len(), 1, "{text}");
-    }
-    for text in [
-        "/// This is what a comment may say.\nfn f() {}",
-        "#[serde(rename = \"a name of some words\")] struct S;",
-        "#[cfg(test)] mod tests { const S: &str = \"this run is too long\"; }",
-        "source! { pub static S { title: \"one book of many\", edition: \"first\" } }",
-        "let path = \"M 0 0 l 1 1 z\";",
-        "<div class=\"tool open wide\" />",
-        "const UNIT: &str = \"in. w.c.\";",
-        "view! { <Fields element label names=NAMES/><Other one two three/> }",
-        "for (one, other) in pairs { if let Some(x) = one { return other as usize; } }",
-    ] {
-        assert_eq!(prose(text), Vec::<String>::new(), "{text}");
-    }
 }

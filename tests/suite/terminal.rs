@@ -291,7 +291,8 @@ fn a_table_has_a_row_a_plan_and_its_texts_are_no_formulas() {
     let plans = [
         titled("=HYPERLINK(\"x\"), two"),
         titled("plain"),
-        blank("\t".to_owned()),
+        // An em space before it hides no formula.
+        blank("\u{2003}\t=1+1".to_owned()),
     ];
     let mut input: String = plans
         .iter()
@@ -326,6 +327,7 @@ fn a_table_has_a_row_a_plan_and_its_texts_are_no_formulas() {
         assert!(!of("'-:4")[0][2].is_empty());
         if command == "figures" {
             assert_eq!(&of("'-:1")[0][1], "'=HYPERLINK(\"x\"), two");
+            assert_eq!(&of("'-:3")[0][1], "'\u{2003} =1+1");
             let at = head
                 .iter()
                 .position(|name| name == "back_pressure_pa")

@@ -17,16 +17,17 @@ source! {
 
 /// Below this turn the loss is scaled straight down to nothing. Source: [`EXTENSION_SOURCE`].
 const SLIGHT_TURN_DEGREES: f64 = 10.0;
-/// The tightest smooth bend that Rennels' formula covers, r/D. Source: [`RENNELS_SOURCE`].
-const TIGHTEST_RATIO: f64 = 0.5;
-/// The radii, r/D, and turn that the smooth formula's sources measured. Source: [`RENNELS_SOURCE`].
+/// The tightest smooth bend that Rennels' formula, or any other method, covers, r/D.
+/// Source: [`RENNELS_SOURCE`](super::RENNELS_SOURCE).
+pub(super) const TIGHTEST_RATIO: f64 = 0.5;
+/// The radii, r/D, and turn that the smooth formula's sources measured. Source: [`RENNELS_SOURCE`](super::RENNELS_SOURCE).
 const MEASURED_RATIO: core::ops::RangeInclusive<f64> = 0.75..=5.0;
 /// The radii about r/D 1 for which the segmented elbow's estimate was made.
 /// Source: [`segmented_elbow::SOURCE`].
 const SEGMENTED_RATIO: core::ops::RangeInclusive<f64> = 0.9..=1.6;
-/// A turn or a ratio this close to one of the limits here lies on it: drawing a plan and turning
-/// inches into metres leave dust in the last digits. Of the computation.
-const DUST: f64 = 1e-6;
+/// A turn, deg, or a ratio this close to a limit of a law or a method lies on it: drawing a plan and
+/// turning inches into metres leave dust in the last digits. Of the computation.
+pub(super) const DUST: f64 = 1e-6;
 
 /// One elbow's loss, ready to be evaluated at any f and Re: what depends on angle and radius alone
 /// is worked out once.

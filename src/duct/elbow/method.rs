@@ -1,5 +1,6 @@
 //! The published methods for smooth bends side by side, and the choice of one.
 
+use super::law::{DUST, TIGHTEST_RATIO};
 use super::{ElbowLaw, LinearInFriction, Miller, RENNELS_SOURCE, idelchik, ito};
 use crate::duct::tables::{miller_bend, segmented_elbow};
 use crate::source::{Reach, Source, source};
@@ -9,10 +10,6 @@ use crate::units::Angle;
 /// Of the computation.
 const TYPICAL_REYNOLDS: f64 = 4.3e4;
 const TYPICAL_FRICTION: f64 = 0.025;
-/// The tightest bend that any method here covers, r/D. Source: [`RENNELS_SOURCE`].
-const TIGHTEST_RATIO: f64 = 0.5;
-/// Far tighter than anything drawn, in deg and in r/D: dust of the last digits. Of the computation.
-const DUST: f64 = 1e-6;
 
 /// A published method for smooth bends.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -76,9 +73,6 @@ impl Method {
     /// edge.
     pub fn law(self, angle: Angle, radius_ratio: f64) -> (ElbowLaw, Reach) {
         let (rennels, reach) = ElbowLaw::smooth(angle, radius_ratio);
-        if self == Self::Rennels {
-            return (rennels, reach);
-        }
         if !self.covers(angle, radius_ratio) {
             return (rennels, reach.max(Reach::AtEdge));
         }

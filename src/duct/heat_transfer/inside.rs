@@ -13,7 +13,7 @@ source! {
 }
 
 /// Up to this Reynolds number the flow is laminar for heat. Source: [`INSIDE_SOURCE`].
-pub const LAMINAR_TO: f64 = 2300.0;
+const LAMINAR_TO: f64 = 2300.0;
 /// From this Reynolds number on Gnielinski's formula holds by itself. Source: [`INSIDE_SOURCE`].
 pub const FULLY_TURBULENT: f64 = 4000.0;
 /// Nusselt number of developed laminar flow with a wall of one temperature.

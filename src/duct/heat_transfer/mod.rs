@@ -10,7 +10,7 @@ mod still_air;
 mod wall;
 
 pub use condensation::{CONDENSATION_SOURCE, mass_transfer_coefficient};
-pub use inside::{FULLY_TURBULENT, INSIDE_SOURCE, LAMINAR_TO, nusselt};
+pub use inside::{FULLY_TURBULENT, INSIDE_SOURCE, nusselt};
 pub use outside::{
     OUTSIDE_SOURCE, RADIATION_SOURCE, horizontal_cylinder, radiation_coefficient, vertical_plate,
 };

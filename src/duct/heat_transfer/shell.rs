@@ -65,7 +65,9 @@ impl Shell {
         self.resistance
     }
 
-    /// Heat that goes out for each K that the wall, °C, is warmer than the still air, W/(K m).
+    /// Heat that goes out for each K that the wall, °C, is warmer than the still air, W/(K m), and of that
+    /// way's resistance the share of the outside film, 0..1. `film` is that share as it was last found:
+    /// it places the surface between wall and air.
     pub(super) fn outward(&self, wall: f64, film: f64, still: &StillAir) -> (f64, f64) {
         // The surface under the film: the wall itself where nothing is wrapped about it.
         let surface = still.celsius + (wall - still.celsius) * film;

@@ -13,7 +13,7 @@ source! {
     }
 }
 source! {
-    /// What industrial exhaust is laid out for.
+    /// What industrial exhaust is laid out for: told beside the other, and used in no figure.
     pub static INDUSTRIAL_SOURCE {
         title: "ACGIH, Industrial Ventilation",
         edition: "table of minimum duct velocities",
@@ -24,7 +24,5 @@ source! {
 
 /// Metres a second in a foot a minute. Of the computation.
 const FOOT_A_MINUTE: f64 = 0.3048 / 60.0;
-/// Below it lint is said to settle.
+/// Below it lint is said to settle. Source: [`SOURCE`].
 pub const COMMON_PRACTICE: Velocity = Velocity::from_metres_per_second(1200.0 * FOOT_A_MINUTE);
-/// Cotton lint in industrial exhaust, for comparison alone.
-pub const INDUSTRIAL: Velocity = Velocity::from_metres_per_second(2500.0 * FOOT_A_MINUTE);

@@ -41,9 +41,9 @@ pub const SLIGHT_ELBOW: f64 = 2.0;
 pub const FLEXIBLE: f64 = 3.0;
 /// A recessed wall box. Source: [`SOURCE`].
 pub const WALL_BOX: f64 = 2.0;
-/// A straight, and each metre of it. Source: [`SOURCE`].
+/// A straight, whatever its length. Source: [`SOURCE`].
 pub const STRAIGHT: f64 = 0.4;
-/// Each metre of a straight. Source: [`SOURCE`].
+/// What each metre of a straight adds. Source: [`SOURCE`].
 pub const STRAIGHT_METRE: f64 = 0.1;
 /// A flap. Source: [`SOURCE`].
 pub const FLAP: f64 = 6.0;
@@ -60,8 +60,7 @@ pub const LEAK_AREA: (f64, f64) = (0.0008, 0.004);
 pub const ROOM_AREA: (f64, f64) = (0.003, 0.012);
 /// K of a lint screen that was not cleaned, on the outlet's velocity pressure. Source: [`SOURCE`].
 pub const SCREEN_K: (f64, f64) = (1.0, 12.0);
-/// That a look misses what is there, and that it takes for a blockage what is none.
-/// Source: [`SOURCE`].
+/// That a look misses what is there. Source: [`SOURCE`].
 pub const LOOK_MISSES: f64 = 0.04;
 /// That a look takes for a blockage what is none. Source: [`SOURCE`].
 pub const LOOK_MISTAKES: f64 = 0.02;

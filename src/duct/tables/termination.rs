@@ -61,13 +61,3 @@ source! {
         standing: Published,
     }
 }
-
-uncertain! {
-    /// K of a bare end.
-    pub const OPEN_END {
-        low: 1.0,
-        likely: 1.0,
-        high: 1.0,
-        source: OPEN_END_SOURCE,
-    }
-}

@@ -1,5 +1,6 @@
 //! A cell of a table of comma-separated values (RFC 4180).
 
+use crate::report::csv::inert;
 use serde::Serialize;
 
 /// What stands in a cell.
@@ -31,8 +32,7 @@ impl Cell {
 
     /// Writes it to the end of `line`.
     ///
-    /// A spreadsheet takes a text that begins with one of `= + - @` for a formula: an apostrophe keeps
-    /// it a text.
+    /// A text that begins like a formula is kept a text, as in the page's own tables.
     ///
     /// ```
     /// use elbowroom::report::answer::Cell;
@@ -52,13 +52,10 @@ impl Cell {
 }
 
 fn write_text(text: &str, line: &mut Vec<u8>) {
-    let is_formula = text.starts_with(['=', '+', '-', '@', '\t', '\r']);
+    let text = inert(text);
     let is_quoted = text.contains([',', '"', '\n', '\r']);
     if is_quoted {
         line.push(b'"');
-    }
-    if is_formula {
-        line.push(b'\'');
     }
     for byte in text.bytes() {
         if byte == b'"' {

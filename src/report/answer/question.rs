@@ -49,7 +49,7 @@ pub enum Answer {
     Reroute(Box<RerouteAnswer>),
     /// What a visit means.
     Diagnosis(Box<VisitAnswer>),
-    /// The sheet as the inside of an HTML element; whatever was typed is inert in it.
+    /// The sheet as the text of an HTML file; whatever was typed is inert in it.
     Sheet(String),
 }
 
@@ -101,17 +101,6 @@ pub struct VisitAnswer {
 const BUDGET: usize = 10_000;
 
 impl Question {
-    /// The name by which it is asked.
-    pub const fn name(&self) -> &'static str {
-        match self {
-            Self::Figures { .. } => "figures",
-            Self::Check => "check",
-            Self::Reroute(_) => "reroute",
-            Self::Diagnose { .. } => "diagnose",
-            Self::Sheet { .. } => "sheet",
-        }
-    }
-
     /// The answer for `plan`.
     ///
     /// # Errors

@@ -6,7 +6,7 @@ use crate::plan::Plan;
 use crate::report::words::RerouteText;
 use crate::report::{Figures, figures, reroute_words};
 use crate::search::Suggestion;
-use crate::system::{Assessment, BandDetail, Bands, CompiledRun, Ledger, band_detail, bands};
+use crate::system::{Assessment, BandDetail, Bands, Ledger, band_detail, bands};
 
 /// A plan with everything worked out.
 #[derive(Debug, Clone)]
@@ -27,10 +27,10 @@ impl WorkedPlan {
     /// Works `plan` out, with the bands that the page shows.
     pub fn of(plan: Plan) -> Self {
         let (figures, assessment) = figures(&plan);
-        let (run, _) = CompiledRun::of(&plan);
-        let bands = bands(&run);
+        let run = &assessment.run;
+        let bands = bands(run);
         Self {
-            detail: bands.and_then(|_| band_detail(&run)),
+            detail: bands.and_then(|_| band_detail(run)),
             bands,
             figures,
             assessment,

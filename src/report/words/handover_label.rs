@@ -89,8 +89,6 @@ pub enum HandoverLabel {
     CsvCut,
     CsvKind,
     CsvFromPart,
-    PressurePlot,
-    HeatPlot,
     AlongTheRun,
     FileLedger,
     FileCutList,

@@ -12,7 +12,6 @@ pub enum HeatLabel {
     LineAir,
     LineWall,
     LineDewPoint,
-    Wet,
     AirKeepsTemperature,
     Phase,
     PhaseHint,

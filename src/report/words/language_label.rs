@@ -3,8 +3,6 @@
 /// A fixed text about the language of a sheet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum LanguageLabel {
-    /// What is chosen.
-    Choice,
     /// English, as a choice.
     English,
     /// Spanish, as a choice: by its own name, and that it awaits review.

@@ -36,9 +36,9 @@ pub use shelf_label::ShelfLabel;
 pub use side_label::{SideLabel, SideMessage};
 pub use site_label::{CleanGrounds, Placed, SiteLabel, SiteMessage};
 
-use crate::plan::{BendMethod, FileError, Flow, Input, Phase, RuleSetId, RuleTopic, Thing};
+use crate::plan::{BendMethod, FileError, Input, Phase, RuleSetId, RuleTopic, Thing};
 use crate::report::{ElementFigures, Figures, HeatFigures, Totals};
-use crate::rules::{Deciding, DeductionNote, Doubt, Practice, RuleFinding, Verdict};
+use crate::rules::{Deciding, DeductionNote, Practice, RuleFinding, Verdict};
 use crate::scene::Text;
 use crate::source::{Coefficient, Reach, Source, Standing};
 use crate::system::{ElementKind, Finding, InsulationUpgrade, Subject};
@@ -127,8 +127,6 @@ pub enum Message<'a> {
     Phase(Phase),
     /// A verdict.
     Verdict(Verdict),
-    /// What keeps a verdict open.
-    Doubt(Doubt),
     /// How a code's table was read.
     DeductionNote(DeductionNote),
     /// The measured length, limit and margin of a length rule.
@@ -235,8 +233,6 @@ pub enum Message<'a> {
     },
     /// A source in one line.
     Source(&'a Source),
-    /// What moves the air.
-    Flow(&'a Flow),
     /// A source's standing.
     Standing(Standing),
     /// A method for smooth elbows and its K at an elbow; none where it does not cover it.

@@ -20,14 +20,11 @@ pub enum SideLabel {
     FirstFrom,
     CopyOfThis,
     KeptJobs,
-    ChooseJob,
     Lessons,
-    ChooseLesson,
     LessonFile,
     LessonFailed,
     FullScreen,
     Differences,
-    NothingDiffers,
     NothingDiffersHint,
     More,
     Figures,
@@ -77,8 +74,6 @@ pub enum SideLabel {
 /// Something about two runs side by side, lessons or links.
 #[derive(Debug, Clone, Copy)]
 pub enum SideMessage<'a> {
-    /// A fixed text.
-    Label(SideLabel),
     /// A figure by its name.
     Quantity(Quantity),
     /// How many things differ, and what that means for a class.

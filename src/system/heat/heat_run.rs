@@ -70,7 +70,7 @@ impl HeatRun {
         at_outlet + a_kelvin * (celsius - self.celsius)
     }
 
-    /// Temperature and humidity of the air that enters, as air.
+    /// Air of so many °C with so many kg of vapour a kg of dry air, at the run's pressure.
     pub fn air(&self, celsius: f64, humidity_ratio: f64) -> MoistAir {
         let temperature = Temperature::from_celsius(celsius);
         MoistAir::with_humidity_ratio(temperature, self.pressure, humidity_ratio)

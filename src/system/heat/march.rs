@@ -2,9 +2,7 @@
 
 use super::heat_run::HeatRun;
 use super::{AirAlong, ElementHeat, HeatCell, HeatProfile, LocalAir};
-use crate::air::{
-    LATENT_HEAT_AT_ZERO, WATER_HEAT_CAPACITY, heat_capacity, saturated_humidity_ratio,
-};
+use crate::air::{WATER_HEAT_CAPACITY, enthalpy, heat_capacity, saturated_humidity_ratio};
 use crate::duct::heat_transfer::{
     Bulk, FULLY_TURBULENT, Film, Shell, StillAir, Wall, mass_transfer_coefficient, nusselt, wall,
 };
@@ -161,12 +159,10 @@ impl Walk<'_> {
         }
         let water = dry_air * (entering_ratio - ratio);
         let mut water_heat = water * WATER_HEAT_CAPACITY * self.wall.celsius;
-        let given = |celsius: f64, ratio: f64, water_heat: f64| {
-            let before = enthalpy(entering, entering_ratio);
-            dry_air * (before - enthalpy(celsius, ratio)) - water_heat
-        };
+        let held = |celsius: f64, ratio: f64| enthalpy(Temperature::from_celsius(celsius), ratio);
         // What goes through the wall, by the balance; mist gives its heat to the air.
-        let lost = given(leaving, ratio, water_heat);
+        let given = held(entering, entering_ratio) - held(leaving, ratio);
+        let lost = dry_air * given - water_heat;
         let mut all_water = water;
         if leaving < self.heat.dry_above {
             let mist = self.mist(&mut leaving, &mut ratio);
@@ -196,14 +192,15 @@ impl Walk<'_> {
         let saturated = |celsius: f64| {
             saturated_humidity_ratio(Temperature::from_celsius(celsius), self.heat.pressure)
         };
+        let held = |celsius: f64, ratio: f64| enthalpy(Temperature::from_celsius(celsius), ratio);
         let whole = *ratio;
         if whole <= saturated(*celsius) {
             return 0.0;
         }
-        let start = enthalpy(*celsius, whole);
+        let start = held(*celsius, whole);
         let off = |celsius: f64| {
             let now = saturated(celsius);
-            enthalpy(celsius, now) + (whole - now) * WATER_HEAT_CAPACITY * celsius - start
+            held(celsius, now) + (whole - now) * WATER_HEAT_CAPACITY * celsius - start
         };
         // At the dew point of the exhaust, or of what is left of it, nothing is over.
         let Ok(found) = root(off, *celsius, self.heat.dry_above, TOLERANCE_KELVINS) else {
@@ -213,11 +210,6 @@ impl Walk<'_> {
         *ratio = saturated(*celsius);
         whole - *ratio
     }
-}
-
-/// Heat in moist air, J/kg of dry air, as `air::enthalpy` has it.
-fn enthalpy(celsius: f64, ratio: f64) -> f64 {
-    heat_capacity(ratio) * celsius + ratio * LATENT_HEAT_AT_ZERO
 }
 
 /// How far a temperature falls over a cell: `passed` W/m at a difference of `over` K to the still

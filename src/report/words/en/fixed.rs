@@ -15,7 +15,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::GaugeResolution => "Last digit of the gauge",
         Label::GaugeTolerance => "It may be off by",
         Label::ProgramName => "Elbowroom",
-        Label::Tagline => "What a dryer's exhaust run costs, bend by bend",
         Label::ExampleTitle => "Example: laundry with a chimney breast",
         Label::ExampleNote => "An invented room and run, to be pulled about.",
         Label::ExampleObstacle => "Chimney breast",
@@ -147,7 +146,6 @@ pub(super) fn label(key: Label) -> &'static str {
         // Soft hyphens: both stand over narrow columns on a phone.
         Label::EquivalentLength => "Equiva\u{ad}lent length",
         Label::NoAirflowFigure => "no airflow",
-        Label::Likely => "likely",
         Label::BandPending => "working out the band",
         Label::BandMeaning => {
             "Figures are likely values with a band below: 8 of 10 combinations of the uncertain \
@@ -216,7 +214,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ShortOfFullStretch => "Short of full stretch (%)",
         Label::DuctWidth => "Width inside",
         Label::DuctDepth => "Depth inside",
-        Label::LegDiameter => "Diameter of this leg",
         Label::EstimateLess => "Estimated: shorter by at most",
         Label::EstimateMore => "Estimated: longer by at most",
         Label::ConcealedLeast => "Concealed elbows, at least",
@@ -302,7 +299,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::Legend => "Share of the loss",
         Label::LegendLow => "little",
         Label::LegendHigh => "most",
-        Label::ShareOfLoss => "share of the loss",
         Label::KeepUntouched => "Kept in this browser once you change it",
         Label::KeepSaving => "Saving",
         Label::KeepSaved => "Saved in this browser",

@@ -104,8 +104,6 @@ pub(super) const fn handover_label(key: HandoverLabel) -> &'static str {
         HandoverLabel::CsvCut => "cut",
         HandoverLabel::CsvKind => "Line",
         HandoverLabel::CsvFromPart => "For part",
-        HandoverLabel::PressurePlot => "Pressure line",
-        HandoverLabel::HeatPlot => "Temperature line",
         HandoverLabel::AlongTheRun => "developed length",
         HandoverLabel::FileLedger => "ledger",
         HandoverLabel::FileCutList => "cut-list",

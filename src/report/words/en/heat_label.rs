@@ -14,7 +14,6 @@ pub(super) fn heat_label(key: HeatLabel) -> &'static str {
         HeatLabel::LineAir => "air",
         HeatLabel::LineWall => "wall",
         HeatLabel::LineDewPoint => "dew point",
-        HeatLabel::Wet => "wet wall",
         HeatLabel::AirKeepsTemperature => {
             "The plan takes the air to keep its temperature. Choose that it cools under Air and site \
              to see where the wall gets wet."

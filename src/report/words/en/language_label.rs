@@ -4,7 +4,6 @@ use crate::report::words::LanguageLabel;
 
 pub(super) fn language_label(key: LanguageLabel) -> &'static str {
     match key {
-        LanguageLabel::Choice => "Language of the sheet",
         LanguageLabel::English => "English",
         LanguageLabel::Spanish => "Spanish (español), awaiting review by a native speaker",
         LanguageLabel::AwaitsReview => {

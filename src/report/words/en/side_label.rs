@@ -14,16 +14,13 @@ pub(super) fn side_label(key: SideLabel) -> &'static str {
         SideLabel::FirstFrom => "Set beside it",
         SideLabel::CopyOfThis => "A copy of this run",
         SideLabel::KeptJobs => "A kept job",
-        SideLabel::ChooseJob => "Choose a job",
         SideLabel::Lessons => "A lesson",
-        SideLabel::ChooseLesson => "Choose a lesson",
         SideLabel::LessonFile => "Open a lesson's file",
         SideLabel::LessonFailed => {
             "The lesson could not be fetched. Once the page says Ready offline, lessons open without a network."
         }
         SideLabel::FullScreen => "Full screen",
         SideLabel::Differences => "What differs",
-        SideLabel::NothingDiffers => "Nothing differs yet.",
         SideLabel::NothingDiffersHint => {
             "Change one thing: press an elbow on the drawing and choose another kind for it."
         }

@@ -16,7 +16,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::GaugeResolution => "Último dígito del instrumento",
         Label::GaugeTolerance => "Puede desviarse hasta",
         Label::ProgramName => "Elbowroom",
-        Label::Tagline => "Lo que cuesta el escape de una secadora, curva por curva",
         Label::ExampleTitle => "Ejemplo: lavandería con un cuerpo de chimenea",
         Label::ExampleNote => "Un cuarto y un recorrido inventados, para mover a gusto.",
         Label::ExampleObstacle => "Cuerpo de chimenea",
@@ -150,7 +149,6 @@ pub(super) fn label(key: Label) -> &'static str {
         // Soft hyphens: both stand over narrow columns on a phone.
         Label::EquivalentLength => "Longitud equiva\u{ad}lente",
         Label::NoAirflowFigure => "sin flujo de aire",
-        Label::Likely => "probable",
         Label::BandPending => "calculando la banda",
         Label::BandMeaning => {
             "Las cifras son valores probables con una banda abajo: 8 de cada 10 combinaciones de los datos \
@@ -219,7 +217,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::ShortOfFullStretch => "Por estirar (%)",
         Label::DuctWidth => "Ancho interior",
         Label::DuctDepth => "Fondo interior",
-        Label::LegDiameter => "Diámetro de este tramo",
         Label::EstimateLess => "Estimado: más corto a lo sumo",
         Label::EstimateMore => "Estimado: más largo a lo sumo",
         Label::ConcealedLeast => "Codos ocultos, al menos",
@@ -305,7 +302,6 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::Legend => "Parte de la pérdida",
         Label::LegendLow => "poca",
         Label::LegendHigh => "la mayor",
-        Label::ShareOfLoss => "parte de la pérdida",
         Label::KeepUntouched => "Se guarda en este navegador en cuanto lo cambie",
         Label::KeepSaving => "Guardando",
         Label::KeepSaved => "Guardado en este navegador",

@@ -110,8 +110,6 @@ pub(super) const fn handover_label(key: HandoverLabel) -> &'static str {
         HandoverLabel::CsvCut => "corte",
         HandoverLabel::CsvKind => "Renglón",
         HandoverLabel::CsvFromPart => "Para el elemento",
-        HandoverLabel::PressurePlot => "Línea de presión",
-        HandoverLabel::HeatPlot => "Línea de temperatura",
         HandoverLabel::AlongTheRun => "longitud desarrollada",
         // Parts of a file's name: without accents, which some programs garble in one.
         HandoverLabel::FileLedger => "desglose",

@@ -14,7 +14,6 @@ pub(super) fn heat_label(key: HeatLabel) -> &'static str {
         HeatLabel::LineAir => "aire",
         HeatLabel::LineWall => "pared",
         HeatLabel::LineDewPoint => "punto de rocío",
-        HeatLabel::Wet => "pared mojada",
         HeatLabel::AirKeepsTemperature => {
             "El plano supone que el aire conserva su temperatura. Elija en Aire y sitio que se enfríe \
              para ver dónde se moja la pared."

@@ -4,7 +4,6 @@ use crate::report::words::LanguageLabel;
 
 pub(super) fn language_label(key: LanguageLabel) -> &'static str {
     match key {
-        LanguageLabel::Choice => "Idioma de la hoja",
         LanguageLabel::English => "Inglés (English)",
         LanguageLabel::Spanish => "Español, pendiente de revisión por un hablante nativo",
         LanguageLabel::AwaitsReview => {

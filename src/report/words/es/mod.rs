@@ -29,7 +29,7 @@ mod trouble;
 
 use super::first_letter::lower_first;
 use super::{Label, Message, formula};
-use crate::plan::{BendMethod, Flow};
+use crate::plan::BendMethod;
 use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
@@ -66,7 +66,6 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Water(water) => heat::water(units, water),
         Message::Phase(phase) => heat::phase(phase).to_owned(),
         Message::Verdict(verdict) => code::verdict(verdict).to_owned(),
-        Message::Doubt(doubt) => code::doubt(doubt).to_owned(),
         Message::DeductionNote(note) => code::deduction_note(note).to_owned(),
         Message::CodeLength { length, limit } => code::code_length(units, length, limit),
         Message::Reroute(text) => reroute::reroute(units, text),
@@ -109,10 +108,6 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             lower_first(input_words::input(input)),
             share * 100.0
         ),
-        Message::Flow(Flow::TypicalBlower {}) => label(Label::DriverTypicalBlower).to_owned(),
-        Message::Flow(Flow::StatedAirflow { airflow }) => {
-            format!("Flujo de aire indicado, {}", units.airflow(*airflow))
-        }
         Message::Standing(standing) => self::standing(standing).to_owned(),
         Message::BendMethod { method, k } => bend_method(method, k),
         Message::Reach(reach) => self::reach(reach).to_owned(),

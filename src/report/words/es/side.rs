@@ -1,6 +1,5 @@
 //! What is said about two runs side by side, lessons and links.
 
-use super::side_label::side_label;
 use super::trouble::file;
 use super::{Label, label, lower_first};
 use crate::plan::{
@@ -12,7 +11,6 @@ use crate::units::{Length, UnitSystem};
 
 pub(super) fn side(units: UnitSystem, message: SideMessage<'_>) -> String {
     match message {
-        SideMessage::Label(key) => side_label(key).to_owned(),
         SideMessage::Quantity(quantity) => self::quantity(quantity).to_owned(),
         SideMessage::DifferenceCount(0) => "No difieren en nada.".to_owned(),
         SideMessage::DifferenceCount(1) => {

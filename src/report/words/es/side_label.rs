@@ -14,16 +14,13 @@ pub(super) fn side_label(key: SideLabel) -> &'static str {
         SideLabel::FirstFrom => "Poner a su lado",
         SideLabel::CopyOfThis => "Una copia de este recorrido",
         SideLabel::KeptJobs => "Un trabajo guardado",
-        SideLabel::ChooseJob => "Elija un trabajo",
         SideLabel::Lessons => "Una lección",
-        SideLabel::ChooseLesson => "Elija una lección",
         SideLabel::LessonFile => "Abrir el archivo de una lección",
         SideLabel::LessonFailed => {
             "No se pudo obtener la lección. Cuando la página diga Listo sin conexión, las lecciones se abrirán también sin red."
         }
         SideLabel::FullScreen => "Pantalla completa",
         SideLabel::Differences => "En qué difieren",
-        SideLabel::NothingDiffers => "Todavía no difieren en nada.",
         SideLabel::NothingDiffersHint => {
             "Cambie una sola cosa: presione un codo en el dibujo y elija otro tipo de codo."
         }
