@@ -6,6 +6,7 @@ use crate::duct::elbow::{Method, side_by_side};
 use crate::plan::{BendMethod, ElbowKind};
 use crate::source::Coefficient;
 use crate::units::{Airflow, Length, Pressure};
+use std::cmp::Reverse;
 
 /// One element's figures.
 #[derive(Debug, Clone, PartialEq)]
@@ -76,42 +77,36 @@ impl Ledger {
             constant = run.air();
             &constant
         };
-        let mut rows = Vec::with_capacity(run.elements.len());
-        let mut losses: Vec<Pressure> = Vec::with_capacity(run.elements.len());
         let per_diameter = evaluation.velocity_pressure * evaluation.friction_factor;
         let end = evaluation.airflow_at_end;
         let likely = run.values(&Draw::LIKELY);
-        run.each_from_end(end, &likely, air, |element, passage| {
-            let Passage {
-                state,
-                loss,
-                stack,
-                escaped,
-                ..
-            } = passage;
-            losses.push(loss);
-            rows.push(LedgerRow {
-                element: element.clone(),
-                loss,
-                share: loss / evaluation.loss,
-                rank: 0,
-                equivalent_length: run.diameter * (loss / per_diameter),
-                coefficient: run.grounds(element, &state, &likely),
-                state,
-                stack,
-                escaped,
-                wet: None,
-            });
-        });
-        rows.reverse();
-        losses.reverse();
+        // A row is large: passages are gathered on the way back, and each row is then written once.
+        let mut passages: Vec<Passage> = Vec::with_capacity(run.elements.len());
+        run.each_from_end(end, &likely, air, |_, passage| passages.push(passage));
+        let row = |(element, passage): (&CompiledElement, &Passage)| LedgerRow {
+            element: element.clone(),
+            loss: passage.loss,
+            share: passage.loss / evaluation.loss,
+            rank: 0,
+            equivalent_length: run.diameter * (passage.loss / per_diameter),
+            coefficient: run.grounds(element, &passage.state, &likely),
+            state: passage.state,
+            stack: passage.stack,
+            escaped: passage.escaped,
+            wet: None,
+        };
+        let along = run.elements.iter().zip(passages.iter().rev());
+        let mut rows: Vec<LedgerRow> = along.map(row).collect();
         if let Some(profile) = &point.heat {
             profile.each_wet_share(|index, share| rows[index].wet = Some(share));
         }
-        // Sorting keeps the order of equals: of two the first stands ahead.
-        let mut order: Vec<usize> = (0..rows.len()).collect();
-        order.sort_by(|a, b| losses[*b].pascals().total_cmp(&losses[*a].pascals()));
-        for (place, index) in order.into_iter().enumerate() {
+        let mut order: Vec<(Reverse<u64>, usize)> = rows
+            .iter()
+            .enumerate()
+            .map(|(index, row)| (Reverse(in_order(row.loss.pascals())), index))
+            .collect();
+        order.sort_unstable();
+        for (place, (_, index)) in order.into_iter().enumerate() {
             rows[index].rank = place + 1;
         }
         Self { rows }
@@ -121,6 +116,14 @@ impl Ledger {
     pub fn dominant(&self) -> Option<&LedgerRow> {
         self.rows.iter().find(|row| row.rank == 1)
     }
+}
+
+/// A whole number that is the greater the greater `value` is, in the order of `f64::total_cmp`: quicker to
+/// sort by.
+fn in_order(value: f64) -> u64 {
+    const SIGN: u64 = 1 << 63;
+    let bits = value.to_bits();
+    if bits & SIGN == 0 { bits | SIGN } else { !bits }
 }
 
 /// The plan's word for a method.

@@ -36,6 +36,7 @@ use super::site_panel::SitePanel;
 use super::store::{Store, label_text};
 use crate::plan::{FileError, Plan, read, write};
 use crate::report::words::Label;
+use gloo_timers::future::TimeoutFuture;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::pin::Pin;
@@ -115,18 +116,25 @@ pub(super) fn comes_by(fetch: Fetch) {
     let _ = FETCH.set(fetch);
 }
 
+/// The pauses before further attempts to fetch it, ms.
+const PAUSES_MS: [u32; 3] = [300, 1_000, 3_000];
+
 /// The other file, once it is there. Where it cannot be had the page stops and says so: half a program
 /// would lose what is drawn with it.
 pub(super) async fn rest() -> &'static Rest {
-    let fetched = match FETCH.get() {
-        Some(fetch) => fetch().await,
-        None => None,
-    };
-    let Some(rest) = fetched else {
-        panic_report::stop(&label_text(Label::NotFetched));
-        return core::future::pending().await;
-    };
-    rest
+    if let Some(fetch) = FETCH.get() {
+        if let Some(rest) = fetch().await {
+            return rest;
+        }
+        for pause in PAUSES_MS {
+            TimeoutFuture::new(pause).await;
+            if let Some(rest) = fetch().await {
+                return rest;
+            }
+        }
+    }
+    panic_report::stop(&label_text(Label::NotFetched));
+    core::future::pending().await
 }
 
 /// Does what a press asks for, as soon as it can be done.

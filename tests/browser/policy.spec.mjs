@@ -166,6 +166,25 @@ test('a program that cannot be loaded is said to be so', async ({ page, site, pr
   expect(problems.splice(0).join('\n')).toContain('404');
 });
 
+const REST = '**/split_rest.wasm';
+const gone = (route) => route.fulfill({ status: 404, body: 'gone' });
+
+test('a part of the program that comes only at the second asking is waited for', async ({ page, site, problems }) => {
+  await page.route(REST, gone, { times: 1 });
+  await open(page, site);
+  await expect(page.locator('.ledger tbody tr').first()).toBeVisible();
+  await expect(page.locator('#app > .loading')).toHaveCount(0);
+  expect(problems.splice(0).join('\n')).toContain('404');
+});
+
+test('a part of the program that never comes stops the page, which says why', async ({ page, site, problems }) => {
+  await page.route(REST, gone);
+  await page.goto(site);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(PANIC_PAGE.title, { timeout: 15_000 });
+  await expect(page.locator('pre')).toContainText('could not be fetched');
+  expect(problems.splice(0).join('\n')).toContain('404');
+});
+
 test.describe('without scripts', () => {
   test.use({ javaScriptEnabled: false });
 

@@ -47,7 +47,9 @@ const BROWSER_LIBRARIES: [&str; 8] = [
     "gloo_timers",
     "idb",
 ];
-const BROWSER_PLACES: [&str; 2] = ["web", "bin/api"];
+const BROWSER_PLACES: [&str; 3] = ["web", "bin/api", PARTED];
+/// Where the page's program is parted in two files, which no safe code can.
+const PARTED: &str = "bin/app.rs";
 
 /// Past this a file is split by noun.
 const LONGEST_FILE: usize = 400;
@@ -298,6 +300,15 @@ fn only_the_page_names_the_browsers_libraries() {
             return Vec::new();
         }
         browser_names(&file.text)
+    });
+}
+
+#[test]
+fn only_the_parting_of_the_program_may_be_unsafe() {
+    report("unsafe code", |file| {
+        let allows = file.text.contains("unsafe_code");
+        let fault = (allows != file.is_in(PARTED)).then(|| "allows it, or does not".to_owned());
+        fault.into_iter().collect()
     });
 }
 
