@@ -106,7 +106,30 @@ function stop(title, explanation, message) {
   dispatchEvent(new CustomEvent('elbowroom-stopped'));
 }
 
+// The example and its figures are in the page itself. The program is fetched once they are seen, so that
+// the two do not share a slow line; a page that nobody looks at has no frames to wait for.
+const seen = () => new Promise((then) => {
+  if (document.hidden) then();
+  else requestAnimationFrame(() => setTimeout(then));
+});
+
+// All files that the program's start asks for one after the other, asked for at once.
+function fetchAhead() {
+  for (const [rel, name, as] of [['modulepreload', 'app.js'], ['modulepreload', '__wasm_split.js'], ['preload', 'app_bg.wasm', 'fetch']]) {
+    const link = document.createElement('link');
+    link.rel = rel;
+    if (as) {
+      link.as = as;
+      link.crossOrigin = 'anonymous';
+    }
+    link.href = new URL(name, import.meta.url);
+    document.head.append(link);
+  }
+}
+
 try {
+  await seen();
+  fetchAhead();
   const { askToKeep, keepForOffline } = await import('./offline.js');
   askToKeep();
   const { default: start } = await import('./app.js');

@@ -4,7 +4,7 @@ use super::drawing::Drawing;
 use super::first_steps::FirstSteps;
 use super::header::Header;
 use super::keep::{self, Opening};
-use super::later::{Later, Turns};
+use super::later::{FirstLook, Later, Turns};
 use super::link_send::SendLink;
 use super::panic_report;
 use super::paper_client::Papers;
@@ -28,18 +28,30 @@ pub fn start(fetch: Fetch) {
     keep::open_then(show);
 }
 
+/// The class of the page while it is built out of sight.
+const RISING: &str = "rising";
+
 fn show(opening: Opening) {
     let root = document()
         .get_element_by_id("app")
         .and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok());
     if let Some(root) = root {
-        root.set_inner_html("");
-        mount_to(root, move || view! { <App opening/> }).forget();
+        let (placeholders, page) = (root.children(), root.clone());
+        let placeholders: Vec<_> = (0..placeholders.length())
+            .filter_map(|index| placeholders.item(index))
+            .collect();
+        // A class of plain letters is never refused.
+        let _ = root.class_list().add_1(RISING);
+        let shown = move || {
+            placeholders.iter().for_each(web_sys::Element::remove);
+            let _ = page.class_list().remove_1(RISING);
+        };
+        mount_to(root, move || view! { <App opening shown/> }).forget();
     }
 }
 
 #[component]
-fn App(opening: Opening) -> impl IntoView {
+fn App(opening: Opening, shown: impl FnOnce() + 'static) -> impl IntoView {
     let store = Store::new(opening);
     provide_context(Diameter::of(&store));
     let reroutes = Reroutes::new(Memo::new(move |_| Version(store.held())));
@@ -51,40 +63,41 @@ fn App(opening: Opening) -> impl IntoView {
     provide_context(side);
     provide_context(Printing(RwSignal::new(None)));
     provide_context(Papers::new(reroutes));
-    provide_context(Turns::start(store, reroutes, side));
+    let turns = Turns::new();
+    provide_context(turns);
+    turns.start(store, reroutes, side, shown);
     view! {
-        <Header/>
-        <Later turn=1 part=Part::KeepNotice/>
+        <FirstLook turn=1><Header/></FirstLook>
+        <Later turn=4 part=Part::KeepNotice/>
         <Trouble/>
         <div class="sheet">
-            <Later turn=1 part=Part::SideHead/>
-            <Later turn=1 part=Part::SideFirst/>
+            <Later turn=6 part=Part::SideHead/>
+            <Later turn=6 part=Part::SideFirst/>
             <div class="sheet-drawing">
-                <FirstSteps/>
-                <Totals/>
-                <div class="side-caption"><Later turn=1 part=Part::SideCaption/></div>
-                <Drawing/>
-                <Later turn=3 part=Part::Elevation/>
-                <DominantSentence/>
-                <Later turn=3 part=Part::Pressure/>
-                <Later turn=4 part=Part::Heat/>
+                <FirstLook turn=2><FirstSteps/><Totals/></FirstLook>
+                <div class="side-caption"><Later turn=6 part=Part::SideCaption/></div>
+                <FirstLook turn=3><Drawing/></FirstLook>
+                <Later turn=9 part=Part::Elevation/>
+                <FirstLook turn=2><DominantSentence/></FirstLook>
+                <Later turn=10 part=Part::Pressure/>
+                <Later turn=11 part=Part::Heat/>
             </div>
             <div class="sheet-run">
-                <Later turn=1 part=Part::Selected/>
-                <Later turn=2 part=Part::Ledger/>
-                <Later turn=5 part=Part::Site/>
+                <Later turn=5 part=Part::Selected/>
+                <Later turn=7 part=Part::Ledger/>
+                <Later turn=12 part=Part::Site/>
             </div>
-            <Later turn=1 part=Part::SideFigures/>
+            <Later turn=6 part=Part::SideFigures/>
             <div class="sheet-site">
-                <Later turn=6 part=Part::Reroute/>
-                <Later turn=7 part=Part::Code/>
-                <Later turn=8 part=Part::Handover/>
-                <Later turn=9 part=Part::Air/>
-                <Later turn=10 part=Part::Foot/>
+                <Later turn=13 part=Part::Reroute/>
+                <Later turn=14 part=Part::Code/>
+                <Later turn=15 part=Part::Handover/>
+                <Later turn=16 part=Part::Air/>
+                <Later turn=17 part=Part::Foot/>
             </div>
         </div>
         <Spoken/>
-        <Later turn=10 part=Part::Dialogs/>
+        <Later turn=18 part=Part::Dialogs/>
     }
 }
 

@@ -60,25 +60,25 @@ pub(super) fn Drawing() -> impl IntoView {
             >
                 <g transform=transform>
                     <Marks ground=true/>
-                    <Later turn=2 part=Part::SuspectRings/>
+                    <Later turn=8 part=Part::SuspectRings/>
                 </g>
                 <g>
                     <Marks ground=false/>
-                    <Later turn=2 part=Part::SuspectLetters/>
+                    <Later turn=8 part=Part::SuspectLetters/>
                 </g>
                 <g transform=transform>
-                    <Later turn=2 part=Part::GhostMarks/>
+                    <Later turn=8 part=Part::GhostMarks/>
                 </g>
                 <g transform=transform>
-                    <Later turn=1 part=Part::Draft/>
+                    <Later turn=4 part=Part::Draft/>
                 </g>
                 <g>
-                    <Later turn=1 part=Part::DraftOver/>
+                    <Later turn=4 part=Part::DraftOver/>
                     <Cursor/>
                     <ScaleBar view=view.into() at=foot/>
                 </g>
             </svg>
-            <Later turn=1 part=Part::TypedLength/>
+            <Later turn=4 part=Part::TypedLength/>
             <div class="canvas-tools">
                 <button type="button" aria-label=label_text(Label::ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
                     "+"
@@ -121,6 +121,10 @@ fn keep_size(store: Store, canvas: NodeRef<leptos::svg::Svg>) {
         let mut first = true;
         let resized = Closure::<dyn FnMut()>::new(move || {
             let size = measured.get_bounding_client_rect();
+            // While the page is built out of sight it has none.
+            if size.width() == 0.0 {
+                return;
+            }
             store.act(Action::Resize {
                 width: size.width(),
                 height: size.height(),

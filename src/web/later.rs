@@ -1,5 +1,6 @@
-//! Parts of the page that a first look does not need: each is built in a task of its own, one after each
-//! frame, so that what stands already is seen and answers while the rest is still to come.
+//! The page is built in turns, each in a task of its own, so that no task holds the browser up for long:
+//! first what a first look needs, behind what `index.html` shows until then, and once that is seen the
+//! rest, one part after each frame.
 
 use super::rest::{Part, Rest, rest};
 use super::search_client::Reroutes;
@@ -18,23 +19,49 @@ pub(super) struct Turns {
 }
 
 impl Turns {
+    /// The last turn of what a first look needs.
+    const FIRST_LOOK: usize = 3;
     /// The turn that comes last.
-    const LAST: usize = 10;
+    const LAST: usize = 18;
 
-    /// Begins once the program's other file is there.
-    pub fn start(store: Store, reroutes: Reroutes, side: Side) -> Self {
-        let turns = Self {
+    /// Before the first turn.
+    pub fn new() -> Self {
+        Self {
             turn: RwSignal::new(0),
             rest: StoredValue::new(None),
-        };
+        }
+    }
+
+    /// Takes the turns of the first look, then calls `show` and goes on once the program's other file
+    /// is there.
+    pub fn start(
+        self,
+        store: Store,
+        reroutes: Reroutes,
+        side: Side,
+        show: impl FnOnce() + 'static,
+    ) {
         let owner = Owner::current().unwrap_or_default();
-        spawn_local(async move {
-            let rest = rest().await;
-            turns.rest.set_value(Some(rest));
-            owner.with(|| (rest.begin)(store, reroutes, side));
-            turns.go_on();
+        self.first_look(move || {
+            show();
+            spawn_local(async move {
+                let rest = rest().await;
+                self.rest.set_value(Some(rest));
+                owner.with(|| (rest.begin)(store, reroutes, side));
+                self.go_on();
+            });
         });
-        turns
+    }
+
+    fn first_look(self, then: impl FnOnce() + 'static) {
+        after(Duration::ZERO, move || {
+            if self.turn.get_untracked() == Self::FIRST_LOOK {
+                then();
+            } else {
+                self.turn.update(|turn| *turn += 1);
+                self.first_look(then);
+            }
+        });
     }
 
     fn go_on(self) {
@@ -50,7 +77,15 @@ impl Turns {
     }
 }
 
-/// A part that stands from its turn on, 1 to [`Turns::LAST`].
+/// What of the first look stands from its turn on, 1 to [`Turns::FIRST_LOOK`].
+#[component]
+pub(super) fn FirstLook(turn: usize, children: ChildrenFn) -> impl IntoView {
+    let turns: Turns = expect_context();
+    let is_due = Memo::new(move |_| turns.turn.get() >= turn);
+    view! { <Show when=move || is_due.get()>{children()}</Show> }
+}
+
+/// A part of the rest that stands from its turn on, up to [`Turns::LAST`].
 #[component]
 pub(super) fn Later(turn: usize, part: Part) -> impl IntoView {
     let turns: Turns = expect_context();

@@ -84,10 +84,6 @@ function finishedPage(source) {
   return insertedAfter(page, '<meta charset="utf-8">', [
     `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
     `<meta name="elbowroom-build" content="${build}">`,
-    // Fetched while boot.js is still on its way.
-    `<link rel="modulepreload" href="${build}/app.js">`,
-    `<link rel="modulepreload" href="${build}/__wasm_split.js">`,
-    `<link rel="preload" href="${build}/app_bg.wasm" as="fetch" type="application/wasm" crossorigin>`,
   ]);
 }
 
