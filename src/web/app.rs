@@ -4,7 +4,7 @@ use super::drawing::Drawing;
 use super::first_steps::FirstSteps;
 use super::header::Header;
 use super::keep::{self, Opening};
-use super::later::{FirstLook, Later, Turns};
+use super::later::{InTurn, Later, Turns};
 use super::link_send::SendLink;
 use super::panic_report;
 use super::paper_client::Papers;
@@ -67,37 +67,37 @@ fn App(opening: Opening, shown: impl FnOnce() + 'static) -> impl IntoView {
     provide_context(turns);
     turns.start(store, reroutes, side, shown);
     view! {
-        <FirstLook turn=1><Header/></FirstLook>
-        <Later turn=4 part=Part::KeepNotice/>
+        <InTurn turn=1><Header/></InTurn>
+        <Later turn=6 part=Part::KeepNotice/>
         <Trouble/>
         <div class="sheet">
-            <Later turn=6 part=Part::SideHead/>
-            <Later turn=6 part=Part::SideFirst/>
+            <Later turn=8 part=Part::SideHead/>
+            <Later turn=8 part=Part::SideFirst/>
             <div class="sheet-drawing">
-                <FirstLook turn=2><FirstSteps/><Totals/></FirstLook>
-                <div class="side-caption"><Later turn=6 part=Part::SideCaption/></div>
-                <FirstLook turn=3><Drawing/></FirstLook>
-                <Later turn=9 part=Part::Elevation/>
-                <FirstLook turn=2><DominantSentence/></FirstLook>
-                <Later turn=10 part=Part::Pressure/>
-                <Later turn=11 part=Part::Heat/>
+                <InTurn turn=2><FirstSteps/><Totals/></InTurn>
+                <div class="side-caption"><Later turn=8 part=Part::SideCaption/></div>
+                <InTurn turn=3><Drawing/></InTurn>
+                <Later turn=11 part=Part::Elevation/>
+                <InTurn turn=2><DominantSentence/></InTurn>
+                <Later turn=12 part=Part::Pressure/>
+                <Later turn=13 part=Part::Heat/>
             </div>
             <div class="sheet-run">
-                <Later turn=5 part=Part::Selected/>
-                <Later turn=7 part=Part::Ledger/>
-                <Later turn=12 part=Part::Site/>
+                <Later turn=7 part=Part::Selected/>
+                <Later turn=9 part=Part::Ledger/>
+                <Later turn=14 part=Part::Site/>
             </div>
-            <Later turn=6 part=Part::SideFigures/>
+            <Later turn=8 part=Part::SideFigures/>
             <div class="sheet-site">
-                <Later turn=13 part=Part::Reroute/>
-                <Later turn=14 part=Part::Code/>
-                <Later turn=15 part=Part::Handover/>
-                <Later turn=16 part=Part::Air/>
-                <Later turn=17 part=Part::Foot/>
+                <Later turn=17 part=Part::Reroute/>
+                <Later turn=18 part=Part::Code/>
+                <Later turn=19 part=Part::Handover/>
+                <Later turn=20 part=Part::Air/>
+                <Later turn=21 part=Part::Foot/>
             </div>
         </div>
         <Spoken/>
-        <Later turn=18 part=Part::Dialogs/>
+        <Later turn=22 part=Part::Dialogs/>
     }
 }
 

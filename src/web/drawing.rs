@@ -3,7 +3,7 @@
 use super::draft_view::Cursor;
 use super::draw_length::DrawLength;
 use super::keys;
-use super::later::Later;
+use super::later::{InTurn, Later};
 use super::mark_list::MarkList;
 use super::mark_view::Layer;
 use super::pointer::{Pointer, PressedLength};
@@ -42,7 +42,7 @@ pub(super) fn Drawing() -> impl IntoView {
     let (down, moved, up, lost) = (pointer.clone(), pointer.clone(), pointer.clone(), pointer);
     view! {
         <section class="drawing" aria-label=label_text(Label::Drawing)>
-            <ToolBar/>
+            <InTurn turn=4><ToolBar/></InTurn>
             <div class="canvas-place">
             <svg
                 node_ref=canvas
@@ -60,25 +60,25 @@ pub(super) fn Drawing() -> impl IntoView {
             >
                 <g transform=transform>
                     <Marks ground=true/>
-                    <Later turn=8 part=Part::SuspectRings/>
+                    <Later turn=10 part=Part::SuspectRings/>
                 </g>
                 <g>
-                    <Marks ground=false/>
-                    <Later turn=8 part=Part::SuspectLetters/>
+                    <InTurn turn=5><Marks ground=false/></InTurn>
+                    <Later turn=10 part=Part::SuspectLetters/>
                 </g>
                 <g transform=transform>
-                    <Later turn=8 part=Part::GhostMarks/>
+                    <Later turn=10 part=Part::GhostMarks/>
                 </g>
                 <g transform=transform>
-                    <Later turn=4 part=Part::Draft/>
+                    <Later turn=6 part=Part::Draft/>
                 </g>
                 <g>
-                    <Later turn=4 part=Part::DraftOver/>
+                    <Later turn=6 part=Part::DraftOver/>
                     <Cursor/>
                     <ScaleBar view=view.into() at=foot/>
                 </g>
             </svg>
-            <Later turn=4 part=Part::TypedLength/>
+            <Later turn=6 part=Part::TypedLength/>
             <div class="canvas-tools">
                 <button type="button" aria-label=label_text(Label::ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
                     "+"

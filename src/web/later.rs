@@ -20,9 +20,9 @@ pub(super) struct Turns {
 
 impl Turns {
     /// The last turn of what a first look needs.
-    const FIRST_LOOK: usize = 3;
+    const FIRST_LOOK: usize = 5;
     /// The turn that comes last.
-    const LAST: usize = 18;
+    const LAST: usize = 22;
 
     /// Before the first turn.
     pub fn new() -> Self {
@@ -77,9 +77,9 @@ impl Turns {
     }
 }
 
-/// What of the first look stands from its turn on, 1 to [`Turns::FIRST_LOOK`].
+/// What stands from its turn on, from 1 to [`Turns::FIRST_LOOK`] with the first look.
 #[component]
-pub(super) fn FirstLook(turn: usize, children: ChildrenFn) -> impl IntoView {
+pub(super) fn InTurn(turn: usize, children: ChildrenFn) -> impl IntoView {
     let turns: Turns = expect_context();
     let is_due = Memo::new(move |_| turns.turn.get() >= turn);
     view! { <Show when=move || is_due.get()>{children()}</Show> }

@@ -1,5 +1,6 @@
 //! Site readings: what is made ready, what was read and done, what it means and what to test next.
 
+use super::later::InTurn;
 use super::open_visit::{VisitList, change_visit, open_visit};
 use super::site_after::BeforeAndAfter;
 use super::site_entries::Entries;
@@ -26,14 +27,15 @@ pub(super) fn SitePanel() -> impl IntoView {
             <p class="fine">{site_text(SiteLabel::Hint)}</p>
             <VisitList visit/>
             <PreparationList visit/>
-            <EntryForm form visit/>
-            <Entries visit/>
-            <Odds visit form/>
-            <BeforeAndAfter visit/>
-            <Pictures visit/>
-            <BlowerFromReadings visit/>
-            <VisitFoot visit/>
-            <PrintVisit/>
+            <InTurn turn=15><EntryForm form visit/><Entries visit/></InTurn>
+            <InTurn turn=16>
+                <Odds visit form/>
+                <BeforeAndAfter visit/>
+                <Pictures visit/>
+                <BlowerFromReadings visit/>
+                <VisitFoot visit/>
+                <PrintVisit/>
+            </InTurn>
         </section>
     }
 }

@@ -31,7 +31,7 @@ pub(super) fn Totals() -> impl IntoView {
                 <Total label=Label::Velocity formula=TotalFormula::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
                 <CodeTotal/>
             </dl>
-            <Later turn=4 part=Part::AskedAnswer/>
+            <Later turn=6 part=Part::AskedAnswer/>
         </section>
     }
 }
