@@ -8,6 +8,7 @@ use super::link_send::SendLinkButton;
 use super::offline_word::OfflineWord;
 use super::rest::{Press, pressed};
 use super::shelf_view::ShelfButton;
+use super::side::Side;
 use super::side_head::SideButton;
 use super::store::{Store, label_text};
 use crate::editor::Action;
@@ -22,6 +23,13 @@ use web_sys::HtmlInputElement;
 pub(super) fn Header() -> impl IntoView {
     let store = expect_context::<Store>();
     let unfolded = RwSignal::new(false);
+    let side = expect_context::<Side>();
+    Effect::new(move |_| {
+        // What was unfolded to set two runs side by side would push them down.
+        if side.is_open.get() {
+            unfolded.set(false);
+        }
+    });
     view! {
         <header class="head" class:unfolded=move || unfolded.get()>
             <div class="head-title">
