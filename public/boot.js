@@ -1,8 +1,9 @@
 // The page's only script: starts the program and, should it fail, says so calmly.
 //
 // The program is dead after a panic, so what a person must still be able to reach
-// then (the plan as last saved) is handed to this file beforehand. Four events on
+// then (the plan as last saved) is handed to this file beforehand. Five events on
 // `window`, all CustomEvents:
+//   elbowroom-whole                          all files of the program are here
 //   elbowroom-kept   detail { name, text }   the plan as last saved, as a file
 //   elbowroom-done   detail text             the kind of a step that was taken
 //   elbowroom-panic  detail text             the panic's message
@@ -133,9 +134,9 @@ try {
   const { askToKeep, keepForOffline } = await import('./offline.js');
   askToKeep();
   const { default: start } = await import('./app.js');
+  // Once the program is whole: what is fetched for later must not be in the way of what is needed now.
+  addEventListener('elbowroom-whole', keepForOffline, { once: true });
   await start();
-  // Once the page stands: what is fetched for later must not be in the way of what is needed now.
-  keepForOffline();
 } catch (problem) {
   stop(
     'Elbowroom could not start',

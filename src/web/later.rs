@@ -2,14 +2,42 @@
 //! first what a first look needs, behind what `index.html` shows until then, and once that is seen the
 //! rest, one part after each frame.
 
+use super::panic_report::tell_whole;
 use super::rest::{Part, Rest, rest};
 use super::search_client::Reroutes;
 use super::side::Side;
 use super::soon::{after, next_frame};
 use super::store::Store;
+use gloo_timers::future::TimeoutFuture;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::Duration;
+
+/// Whether every part of the page stands.
+static IS_BUILT: AtomicBool = AtomicBool::new(false);
+
+/// The page while not all of it stands, for whoever is read it.
+const BUSY: &str = "aria-busy";
+
+fn page() -> Option<web_sys::Element> {
+    document().get_element_by_id("app")
+}
+
+fn is_built() {
+    IS_BUILT.store(true, Ordering::Relaxed);
+    // An attribute that cannot be taken off leaves the page to be used all the same.
+    let _ = page().map(|page| page.remove_attribute(BUSY));
+}
+
+/// Returns once every part of the page stands.
+pub(super) async fn built() {
+    /// A frame at 60 in a second, ms.
+    const A_FRAME: u32 = 16;
+    while !IS_BUILT.load(Ordering::Relaxed) {
+        TimeoutFuture::new(A_FRAME).await;
+    }
+}
 
 /// How far the page has come.
 #[derive(Clone, Copy)]
@@ -41,11 +69,13 @@ impl Turns {
         side: Side,
         show: impl FnOnce() + 'static,
     ) {
+        let _ = page().map(|page| page.set_attribute(BUSY, "true"));
         let owner = Owner::current().unwrap_or_default();
         self.first_look(move || {
             show();
             spawn_local(async move {
                 let rest = rest().await;
+                tell_whole();
                 self.rest.set_value(Some(rest));
                 owner.with(|| (rest.begin)(store, reroutes, side));
                 self.go_on();
@@ -70,6 +100,9 @@ impl Turns {
                 self.turn.update(|turn| *turn += 1);
                 if self.turn.get_untracked() < Self::LAST {
                     self.go_on();
+                } else {
+                    // What the last turn built stands by then.
+                    after(Duration::ZERO, is_built);
                 }
             };
             after(Duration::ZERO, after_the_frame);

@@ -1,10 +1,11 @@
-//! Tells the loader of a panic, and beforehand of what was done: after one the program is dead, and the
-//! loader draws what is left.
+//! Tells the loader that the program is whole, what was done, and of a panic: after one the program is
+//! dead, and the loader draws what is left.
 
 use crate::report::words::ActionName;
 use wasm_bindgen::JsValue;
 
 /// The events that `boot.js` waits for.
+const WHOLE: &str = "elbowroom-whole";
 const PANIC: &str = "elbowroom-panic";
 const DONE: &str = "elbowroom-done";
 
@@ -13,6 +14,11 @@ pub(super) fn install() {
     std::panic::set_hook(Box::new(|information| {
         tell(PANIC, &information.to_string());
     }));
+}
+
+/// The loader learns that all files of the program are here: what is for later can be fetched.
+pub(super) fn tell_whole() {
+    tell(WHOLE, "");
 }
 
 /// The loader learns which step was taken: the kind alone, and nothing that was typed or drawn.

@@ -15,6 +15,7 @@ use super::handover_panel::HandoverPanel;
 use super::heat_panel::HeatPanel;
 use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
+use super::later::built;
 use super::ledger::LedgerPanel;
 use super::link_open::follow_address;
 use super::link_send::{SendLink, SendLinkDialog};
@@ -137,9 +138,12 @@ pub(super) async fn rest() -> &'static Rest {
     core::future::pending().await
 }
 
-/// Does what a press asks for, as soon as it can be done.
+/// Does what a press asks for, as soon as all that it may show stands.
 pub(super) fn pressed(what: Press) {
-    spawn_local(async move { (rest().await.press)(what) });
+    spawn_local(async move {
+        built().await;
+        (rest().await.press)(what);
+    });
 }
 
 fn build(part: Part) -> AnyView {

@@ -47,8 +47,9 @@ export const test = base.extend({
   },
 });
 
-/** Opens the page and waits until the program has replaced the loading state. */
+/** Opens the page and waits until all of it stands. */
 export async function open(page, site) {
   await page.goto(site);
   await expect(page.locator('#app > .loading')).toHaveCount(0);
+  await expect(page.locator('#app[aria-busy]')).toHaveCount(0);
 }
