@@ -36,7 +36,8 @@ const airflow = '[data-total=Airflow] .total-figure';
 const isFigure = (text) => /\d/.test(text);
 
 async function standing(browser) {
-  await browser.wait(until.elementLocated(By.css('.canvas')), LONGEST_WAIT);
+  // Every part of it: the page is busy until then.
+  await browser.wait(until.elementLocated(By.css('#app:not([aria-busy]) .canvas')), LONGEST_WAIT);
   return said(browser, airflow, isFigure);
 }
 
