@@ -3,7 +3,7 @@
 // The program is dead after a panic, so what a person must still be able to reach
 // then (the plan as last saved) is handed to this file beforehand. Five events on
 // `window`, all CustomEvents:
-//   elbowroom-whole                          all files of the program are here
+//   elbowroom-whole                          every part of the page stands
 //   elbowroom-kept   detail { name, text }   the plan as last saved, as a file
 //   elbowroom-done   detail text             the kind of a step that was taken
 //   elbowroom-panic  detail text             the panic's message
@@ -134,7 +134,7 @@ try {
   const { askToKeep, keepForOffline } = await import('./offline.js');
   askToKeep();
   const { default: start } = await import('./app.js');
-  // Once the program is whole: what is fetched for later must not be in the way of what is needed now.
+  // Once the page is whole: what is fetched for later must not be in the way of what is needed now.
   addEventListener('elbowroom-whole', keepForOffline, { once: true });
   await start();
 } catch (problem) {

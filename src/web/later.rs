@@ -28,6 +28,7 @@ fn is_built() {
     IS_BUILT.store(true, Ordering::Relaxed);
     // An attribute that cannot be taken off leaves the page to be used all the same.
     let _ = page().map(|page| page.remove_attribute(BUSY));
+    tell_whole();
 }
 
 /// Returns once every part of the page stands.
@@ -75,7 +76,6 @@ impl Turns {
             show();
             spawn_local(async move {
                 let rest = rest().await;
-                tell_whole();
                 self.rest.set_value(Some(rest));
                 owner.with(|| (rest.begin)(store, reroutes, side));
                 self.go_on();

@@ -1,4 +1,4 @@
-//! Tells the loader that the program is whole, what was done, and of a panic: after one the program is
+//! Tells the loader that the page is whole, what was done, and of a panic: after one the program is
 //! dead, and the loader draws what is left.
 
 use crate::report::words::ActionName;
@@ -16,7 +16,7 @@ pub(super) fn install() {
     }));
 }
 
-/// The loader learns that all files of the program are here: what is for later can be fetched.
+/// The loader learns that every part of the page stands: what is for later can be fetched.
 pub(super) fn tell_whole() {
     tell(WHOLE, "");
 }
