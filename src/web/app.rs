@@ -14,9 +14,8 @@ use super::search_client::Reroutes;
 use super::shelf::Shelf;
 use super::side::Side;
 use super::spoken::Spoken;
-use super::store::{Diameter, Store, Version, label_text};
+use super::store::{Diameter, Store, Version};
 use super::totals::{DominantSentence, Totals};
-use crate::report::words::Label;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -111,7 +110,7 @@ fn Trouble() -> impl IntoView {
                 <p class="trouble">
                     <span>{move || store.trouble.get()}</span>
                     <button type="button" on:click=move |_| store.trouble.set(String::new())>
-                        {label_text(Label::Dismiss)}
+                        {fixed!(Dismiss)}
                     </button>
                 </p>
             </Show>

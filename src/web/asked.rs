@@ -17,7 +17,7 @@ pub(super) struct Asked(pub RwSignal<Option<TotalFormula>>);
 
 /// The name of a total, to be pressed.
 #[component]
-pub(super) fn AskedName(name: String, which: TotalFormula) -> impl IntoView {
+pub(super) fn AskedName(name: &'static str, which: TotalFormula) -> impl IntoView {
     let Asked(asked) = expect_context();
     let is_asked = move || asked.get() == Some(which);
     let pressed = move |_| {
@@ -27,7 +27,7 @@ pub(super) fn AskedName(name: String, which: TotalFormula) -> impl IntoView {
         <button
             type="button"
             class="ask"
-            title=label_text(Label::WhereFrom)
+            title=fixed!(WhereFrom)
             aria-expanded=move || is_asked().to_string()
             aria-controls=ANSWER
             on:click=pressed

@@ -36,7 +36,7 @@ pub(super) fn focus_drawing() {
 
 /// A field for the length from the last point, while there is one.
 #[component]
-pub(super) fn DrawLength() -> impl IntoView {
+pub(super) fn NextLength() -> impl IntoView {
     let store = expect_context::<Store>();
     let shown = Memo::new(move |_| {
         store.with_state(|state| {
@@ -44,19 +44,7 @@ pub(super) fn DrawLength() -> impl IntoView {
             draws.then_some(state.tool == Tool::Scale)
         })
     });
-    let hint = move || match store.tool.get() {
-        Tool::Pick => Label::HintPick,
-        Tool::Place => Label::HintPlace,
-        Tool::Wall { .. } => Label::HintWall,
-        Tool::Opening(_) => Label::HintOpening,
-        Tool::Obstacle(_) | Tool::Zone(_) => Label::HintRectangle,
-        Tool::Run => Label::HintRun,
-        Tool::Scale => Label::HintScale,
-    };
-    view! {
-        <p class="fine" data-testid="tool-hint">{move || label_text(hint())}</p>
-        {move || shown.get().map(|scales| view! { <LengthEntry scales/> })}
-    }
+    move || shown.get().map(|scales| view! { <LengthEntry scales/> })
 }
 
 #[component]

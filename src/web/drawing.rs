@@ -1,7 +1,6 @@
 //! The drawing: the plan's marks on an SVG canvas, under the hand.
 
 use super::draft_view::Cursor;
-use super::draw_length::DrawLength;
 use super::keys;
 use super::later::{InTurn, Later};
 use super::mark_list::MarkList;
@@ -9,10 +8,10 @@ use super::mark_view::Layer;
 use super::pointer::{Pointer, PressedLength};
 use super::rest::Part;
 use super::scale_bar_view::ScaleBar;
-use super::store::{Store, label_text};
+use super::store::Store;
 use super::tool_bar::ToolBar;
+use super::tool_hint::ToolHint;
 use crate::editor::Action;
-use crate::report::words::Label;
 use crate::scene::{Role, cividis};
 use leptos::prelude::*;
 use std::rc::Rc;
@@ -41,7 +40,7 @@ pub(super) fn Drawing() -> impl IntoView {
     };
     let (down, moved, up, lost) = (pointer.clone(), pointer.clone(), pointer.clone(), pointer);
     view! {
-        <section class="drawing" aria-label=label_text(Label::Drawing)>
+        <section class="drawing" aria-label=fixed!(Drawing)>
             <InTurn turn=4><ToolBar/></InTurn>
             <div class="canvas-place">
             <svg
@@ -49,7 +48,7 @@ pub(super) fn Drawing() -> impl IntoView {
                 class="canvas"
                 tabindex="0"
                 role="application"
-                aria-label=label_text(Label::Drawing)
+                aria-label=fixed!(Drawing)
                 aria-describedby="drawing-keys"
                 on:pointerdown=move |event: PointerEvent| down.down(&event)
                 on:pointermove=move |event: PointerEvent| moved.moved(&event)
@@ -80,20 +79,21 @@ pub(super) fn Drawing() -> impl IntoView {
             </svg>
             <Later turn=6 part=Part::TypedLength/>
             <div class="canvas-tools">
-                <button type="button" aria-label=label_text(Label::ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
+                <button type="button" aria-label=fixed!(ZoomIn) on:click=move |_| store.act(keys::zoom(store, 1.25))>
                     "+"
                 </button>
-                <button type="button" aria-label=label_text(Label::ZoomOut) on:click=move |_| store.act(keys::zoom(store, 0.8))>
+                <button type="button" aria-label=fixed!(ZoomOut) on:click=move |_| store.act(keys::zoom(store, 0.8))>
                     "\u{2212}"
                 </button>
                 <button type="button" on:click=move |_| store.act(Action::ShowAll)>
-                    {label_text(Label::ZoomFit)}
+                    {fixed!(ZoomFit)}
                 </button>
             </div>
             </div>
-            <DrawLength/>
+            <ToolHint/>
+            <Later turn=6 part=Part::NextLength/>
             <Legend/>
-            <p class="fine drawing-keys" id="drawing-keys">{label_text(Label::DrawingKeys)}</p>
+            <p class="fine drawing-keys" id="drawing-keys">{fixed!(DrawingKeys)}</p>
         </section>
     }
 }
@@ -162,9 +162,9 @@ fn Legend() -> impl IntoView {
         .collect_view();
     view! {
         <div class="legend">
-            <span>{label_text(Label::Legend)} ": " {label_text(Label::LegendLow)}</span>
+            <span>{fixed!(Legend)} ": " {fixed!(LegendLow)}</span>
             <svg width="120" height="14" viewBox="0 0 120 14" aria-hidden="true">{steps}</svg>
-            <span>{label_text(Label::LegendHigh)}</span>
+            <span>{fixed!(LegendHigh)}</span>
         </div>
     }
 }

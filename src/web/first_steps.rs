@@ -1,8 +1,7 @@
 //! Three short steps for somebody who is here for the first time, folded away in one line until it is
 //! asked for, and gone for good once it is closed.
 
-use super::store::{Store, label_text};
-use crate::report::words::Label;
+use super::store::Store;
 use leptos::prelude::*;
 
 /// What the browser remembers the closing by; no part of any job.
@@ -30,15 +29,15 @@ pub(super) fn FirstSteps() -> impl IntoView {
     view! {
         <Show when=move || !closed.get() && is_first.get()>
             <details class="first-steps">
-                <summary>{label_text(Label::FirstSteps)}</summary>
+                <summary>{fixed!(FirstSteps)}</summary>
                 <ol>
-                    <li>{label_text(Label::FirstStepDrag)}</li>
-                    <li>{label_text(Label::FirstStepRank)}</li>
-                    <li>{label_text(Label::FirstStepReroute)}</li>
+                    <li>{fixed!(FirstStepDrag)}</li>
+                    <li>{fixed!(FirstStepRank)}</li>
+                    <li>{fixed!(FirstStepReroute)}</li>
                 </ol>
                 <p>
                     <GuideLink/>
-                    <button type="button" on:click=close>{label_text(Label::FirstStepsClose)}</button>
+                    <button type="button" on:click=close>{fixed!(FirstStepsClose)}</button>
                 </p>
             </details>
         </Show>
@@ -56,7 +55,7 @@ pub(super) fn GuideLink() -> impl IntoView {
     build.map(|build| {
         view! {
             <a class="button" href=format!("{build}/guide.html") target="_blank">
-                {label_text(Label::Guide)}
+                {fixed!(Guide)}
             </a>
         }
     })

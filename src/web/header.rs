@@ -10,11 +10,11 @@ use super::rest::{Press, pressed};
 use super::shelf_view::ShelfButton;
 use super::side::Side;
 use super::side_head::SideButton;
-use super::store::{Store, label_text};
+use super::store::Store;
 use crate::editor::Action;
 use crate::plan::blank;
 use crate::report::the_example;
-use crate::report::words::{ActionName, Label, Message};
+use crate::report::words::ActionName;
 use crate::units::UnitSystem;
 use leptos::prelude::*;
 use web_sys::HtmlInputElement;
@@ -33,7 +33,7 @@ pub(super) fn Header() -> impl IntoView {
     view! {
         <header class="head" class:unfolded=move || unfolded.get()>
             <div class="head-title">
-                <h1>{label_text(Label::ProgramName)}</h1>
+                <h1>{fixed!(ProgramName)}</h1>
                 <p class="head-job">{move || store.plan.with(|plan| plan.title.clone())}</p>
             </div>
             <p class="fine head-note">{move || store.plan.with(|plan| plan.note.clone())}</p>
@@ -48,7 +48,7 @@ pub(super) fn Header() -> impl IntoView {
                         aria-expanded=move || unfolded.get().to_string()
                         on:click=move |_| unfolded.update(|unfolded| *unfolded = !*unfolded)
                     >
-                        {label_text(Label::More)}
+                        {fixed!(More)}
                     </button>
                 </div>
                 <div class="head-files" id="head-files">
@@ -61,7 +61,7 @@ pub(super) fn Header() -> impl IntoView {
                         aria-haspopup="dialog"
                         on:click=move |_| store.shows_keys.set(true)
                     >
-                        {label_text(Label::Keys)}
+                        {fixed!(Keys)}
                     </button>
                     <GuideLink/>
                     <Steps/>
@@ -83,18 +83,18 @@ fn Files() -> impl IntoView {
     view! {
         <ShelfButton/>
         <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>
-            {label_text(Label::OpenExample)}
+            {fixed!(OpenExample)}
         </button>
         <button
             type="button"
             on:click=move |_| {
-                store.act(Action::Open(Box::new(blank(label_text(Label::BlankTitle)))));
+                store.act(Action::Open(Box::new(blank(fixed!(BlankTitle).to_owned()))));
             }
         >
-            {label_text(Label::OpenBlank)}
+            {fixed!(OpenBlank)}
         </button>
         <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
-            {label_text(Label::OpenFile)}
+            {fixed!(OpenFile)}
         </button>
         <input
             node_ref=file
@@ -103,15 +103,15 @@ fn Files() -> impl IntoView {
             type="file"
             accept=".json,application/json"
             tabindex="-1"
-            aria-label=label_text(Label::OpenFile)
+            aria-label=fixed!(OpenFile)
             on:change=open_chosen
         />
         <button type="button" on:click=move |_| pressed(Press::SavePlan(store))>
-            {label_text(Label::SaveFile)}
+            {fixed!(SaveFile)}
         </button>
         <SendLinkButton/>
         <button type="button" on:click=move |_| pressed(Press::SaveDrawing(store))>
-            {label_text(Label::SaveDrawing)}
+            {fixed!(SaveDrawing)}
         </button>
     }
 }
@@ -136,7 +136,7 @@ fn next_steps(store: Store) -> (Memo<Option<ActionName>>, Memo<Option<ActionName
 fn History() -> impl IntoView {
     let store = expect_context::<Store>();
     let (undo, redo) = next_steps(store);
-    let title = move |name: Option<_>| name.map(|name| store.say(Message::ActionName(name)));
+    let title = move |name: Option<_>| name.map(|name| store.words().action_name(name));
     view! {
         <button
             type="button"
@@ -144,7 +144,7 @@ fn History() -> impl IntoView {
             title=move || title(undo.get())
             on:click=move |_| store.act(Action::Undo)
         >
-            {label_text(Label::Undo)}
+            {fixed!(Undo)}
         </button>
         <button
             type="button"
@@ -152,7 +152,7 @@ fn History() -> impl IntoView {
             title=move || title(redo.get())
             on:click=move |_| store.act(Action::Redo)
         >
-            {label_text(Label::Redo)}
+            {fixed!(Redo)}
         </button>
     }
 }
@@ -162,14 +162,14 @@ fn History() -> impl IntoView {
 fn Steps() -> impl IntoView {
     let store = expect_context::<Store>();
     let (undo, redo) = next_steps(store);
-    let step = move |label: Label, name: Option<_>| {
-        let name = store.say(Message::ActionName(name?));
-        Some(format!("{}: {name}", label_text(label)))
+    let step = move |label: &str, name: Option<_>| {
+        let name = store.words().action_name(name?);
+        Some(format!("{label}: {name}"))
     };
     view! {
         <p class="fine head-step-names" aria-hidden="true">
-            <span>{move || step(Label::Undo, undo.get())}</span>
-            <span>{move || step(Label::Redo, redo.get())}</span>
+            <span>{move || step(fixed!(Undo), undo.get())}</span>
+            <span>{move || step(fixed!(Redo), redo.get())}</span>
         </p>
     }
 }
@@ -177,7 +177,7 @@ fn Steps() -> impl IntoView {
 #[component]
 fn Units() -> impl IntoView {
     let store = expect_context::<Store>();
-    let choice = move |units: UnitSystem, label: Label| {
+    let choice = move |units: UnitSystem, label: &'static str| {
         view! {
             <label>
                 <input
@@ -186,15 +186,15 @@ fn Units() -> impl IntoView {
                     prop:checked=move || store.units.get() == units
                     on:change=move |_| store.act(Action::SetUnits(units))
                 />
-                <span>{label_text(label)}</span>
+                <span>{label}</span>
             </label>
         }
     };
     view! {
         <fieldset class="choice">
-            <legend class="visually-hidden">{label_text(Label::Units)}</legend>
-            {choice(UnitSystem::UsCustomary, Label::UnitsUsCustomary)}
-            {choice(UnitSystem::Si, Label::UnitsSi)}
+            <legend class="visually-hidden">{fixed!(Units)}</legend>
+            {choice(UnitSystem::UsCustomary, fixed!(UnitsUsCustomary))}
+            {choice(UnitSystem::Si, fixed!(UnitsSi))}
         </fieldset>
     }
 }

@@ -16,20 +16,20 @@ use wasm_bindgen_futures::spawn_local;
 pub(super) fn KeepWord() -> impl IntoView {
     let store = expect_context::<Store>();
     let word = move || match store.keeper.progress.get() {
-        Progress::Untouched => Label::KeepUntouched,
-        Progress::Saving => Label::KeepSaving,
-        Progress::Saved => Label::KeepSaved,
-        Progress::NotKept(_) => Label::KeepNotKept,
+        Progress::Untouched => fixed!(KeepUntouched),
+        Progress::Saving => fixed!(KeepSaving),
+        Progress::Saved => fixed!(KeepSaved),
+        Progress::NotKept(_) => fixed!(KeepNotKept),
     };
     // What is read aloud leaves out the moment of saving: else it would speak after every change.
-    let settled = Memo::new(move |before: Option<&Label>| match (word(), before) {
-        (Label::KeepSaving, Some(before)) => *before,
-        (word, _) => word,
+    let settled = Memo::new(move |before: Option<&&'static str>| {
+        let is_saving = store.keeper.progress.get() == Progress::Saving;
+        before.copied().filter(|_| is_saving).unwrap_or_else(word)
     });
     view! {
         <p class="fine">
-            <span aria-hidden="true" data-testid="keep-word">{move || label_text(word())}</span>
-            <span class="visually-hidden" role="status">{move || label_text(settled.get())}</span>
+            <span aria-hidden="true" data-testid="keep-word">{word}</span>
+            <span class="visually-hidden" role="status">{move || settled.get()}</span>
         </p>
     }
 }

@@ -2,9 +2,8 @@
 //! on. Kept for the visit only.
 
 use super::soon::once_laid_out;
-use super::store::{Store, label_text};
+use super::store::Store;
 use crate::editor::Action;
-use crate::report::words::Label;
 use leptos::prelude::*;
 
 #[component]
@@ -33,7 +32,7 @@ pub(super) fn LargeType() -> impl IntoView {
             aria-pressed=move || large.get().to_string()
             on:click=pressed
         >
-            {label_text(Label::LargeType)}
+            {fixed!(LargeType)}
         </button>
     }
 }

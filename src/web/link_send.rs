@@ -116,7 +116,7 @@ pub(super) fn SendLinkButton() -> impl IntoView {
     let send = expect_context::<SendLink>();
     view! {
         <button type="button" aria-haspopup="dialog" on:click=move |_| pressed(Press::SendLink(send, store))>
-            {side_text(SideLabel::LinkSend)}
+            {fixed!(Side::SideLabel::LinkSend)}
         </button>
     }
 }

@@ -6,7 +6,6 @@ use super::pointer::PressedLength;
 use super::store::{Diameter, Store};
 use crate::editor::View;
 use crate::plan::{ElementId, Part, Point, ThingId};
-use crate::report::words::Message;
 use crate::scene::{Mark, Role, Shape, Step, Text, cividis};
 use leptos::prelude::*;
 use std::fmt::Write;
@@ -244,7 +243,7 @@ pub(super) fn ScreenMark(
     };
     let text = move || {
         mark.with(|mark| match &mark.shape {
-            Shape::Text { text, .. } => store.say(Message::Drawing(text)),
+            Shape::Text { text, .. } => store.words().drawing(text),
             _ => String::new(),
         })
     };

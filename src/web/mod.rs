@@ -1,6 +1,9 @@
 //! The page: components, effects and the worker. The only room that names the browser; it holds no
 //! formula and decides nothing of what is drawn.
 
+#[macro_use]
+mod fixed;
+
 mod air_panel;
 mod app;
 mod asked;
@@ -110,6 +113,7 @@ mod svg_picture;
 mod termination_fields;
 mod thing_fields;
 mod tool_bar;
+mod tool_hint;
 mod totals;
 
 pub use app::start;

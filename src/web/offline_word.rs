@@ -1,8 +1,7 @@
 //! Whether the page opens without a network, and the offer of a newer build of it.
 
 use super::keep::Progress;
-use super::store::{Store, label_text};
-use crate::report::words::Label;
+use super::store::Store;
 use leptos::prelude::*;
 
 /// The attribute of the root element by which `offline.js` says how far it is, the event by which it
@@ -37,19 +36,19 @@ pub(super) fn OfflineWord() -> impl IntoView {
     };
     let told = move || {
         let word = match current.get().as_deref() {
-            Some("ready") => Label::OfflineReady,
-            Some("waiting") => Label::OfflineWaiting,
-            Some("others") => Label::OfflineOthers,
+            Some("ready") => fixed!(OfflineReady),
+            Some("waiting") => fixed!(OfflineWaiting),
+            Some("others") => fixed!(OfflineOthers),
             _ => return None,
         };
-        Some(label_text(word))
+        Some(word)
     };
     let waits = move || matches!(current.get().as_deref(), Some("waiting" | "others"));
     view! {
         <p class="fine" role="status" data-testid="offline">{told}</p>
         <Show when=waits>
             <button type="button" disabled=move || !is_safe() on:click=take_over>
-                {label_text(Label::OfflineTakeOver)}
+                {fixed!(OfflineTakeOver)}
             </button>
         </Show>
     }

@@ -24,7 +24,7 @@ pub(super) fn PictureButton() -> impl IntoView {
     let file = NodeRef::<leptos::html::Input>::new();
     view! {
         <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
-            {label_text(Label::PictureOpen)}
+            {fixed!(PictureOpen)}
         </button>
         <input
             node_ref=file
@@ -33,7 +33,7 @@ pub(super) fn PictureButton() -> impl IntoView {
             type="file"
             accept="image/png,image/jpeg,image/webp"
             tabindex="-1"
-            aria-label=label_text(Label::PictureOpen)
+            aria-label=fixed!(PictureOpen)
             on:change=move |_| { if let Some(input) = file.get() { chosen(store, &input); } }
         />
     }

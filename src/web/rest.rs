@@ -6,7 +6,7 @@ use super::asked::AskedAnswer;
 use super::band_client;
 use super::code_panel::CodePanel;
 use super::draft_view::DraftMarks;
-use super::draw_length::LengthOnDrawing;
+use super::draw_length::{LengthOnDrawing, NextLength};
 use super::elevation_panel::ElevationPanel;
 use super::files;
 use super::foot::Foot;
@@ -34,9 +34,8 @@ use super::side_head::SideHead;
 use super::side_plot::SideFigures;
 use super::site_marks::SuspectMarks;
 use super::site_panel::SitePanel;
-use super::store::{Store, label_text};
+use super::store::Store;
 use crate::plan::{FileError, Plan, read, write};
-use crate::report::words::Label;
 use gloo_timers::future::TimeoutFuture;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -50,6 +49,8 @@ pub(super) enum Part {
     KeepNotice,
     AskedAnswer,
     TypedLength,
+    /// The field for the next length while drawing.
+    NextLength,
     /// What is being drawn, as it grows with the zoom.
     Draft,
     DraftOver,
@@ -134,7 +135,7 @@ pub(super) async fn rest() -> &'static Rest {
             }
         }
     }
-    panic_report::stop(&label_text(Label::NotFetched));
+    panic_report::stop(fixed!(NotFetched));
     core::future::pending().await
 }
 
@@ -151,6 +152,7 @@ fn build(part: Part) -> AnyView {
         Part::KeepNotice => view! { <KeepNotice/> }.into_any(),
         Part::AskedAnswer => view! { <AskedAnswer/> }.into_any(),
         Part::TypedLength => view! { <LengthOnDrawing/> }.into_any(),
+        Part::NextLength => view! { <NextLength/> }.into_any(),
         Part::Draft => view! { <DraftMarks ground=true/> }.into_any(),
         Part::DraftOver => view! { <DraftMarks ground=false/> }.into_any(),
         Part::SideHead => view! { <SideHead/> }.into_any(),

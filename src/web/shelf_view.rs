@@ -16,7 +16,7 @@ pub(super) fn ShelfButton() -> impl IntoView {
     let shelf = expect_context::<Shelf>();
     view! {
         <button type="button" aria-haspopup="dialog" on:click=move |_| pressed(Press::ShowJobs(shelf))>
-            {shelf_text(ShelfLabel::Jobs)}
+            {fixed!(Shelf::ShelfLabel::Jobs)}
         </button>
     }
 }

@@ -25,7 +25,7 @@ pub(super) fn SideButton() -> impl IntoView {
             aria-pressed=move || side.is_open.get().to_string()
             on:click=move |_| pressed(Press::SideBySide(side, store))
         >
-            {side_text(SideLabel::Heading)}
+            {fixed!(Side::SideLabel::Heading)}
         </button>
     }
 }

@@ -8,7 +8,7 @@ use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
 use crate::plan::{ElementId, Plan, ThingId};
 use crate::report::the_example;
-use crate::report::words::{ActionName, CodeLabel, Label, Language, Message, SideLabel, say};
+use crate::report::words::{ActionName, CodeLabel, FirstWords, Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
 use crate::system::{Assessment, Band, BandDetail, Bands};
@@ -173,15 +173,14 @@ impl Store {
                     self.trouble.set(String::new());
                     self.announcement
                         .set(if self.hides_figures().get_untracked() {
-                            label_text(Label::Side(SideLabel::GuessHint))
+                            fixed!(Side::SideLabel::GuessHint).to_owned()
                         } else {
                             self.new_totals()
                         });
                 }
                 editor::Effect::Refuse(refusal) => {
-                    let why = self.say(Message::Refusal(&refusal));
-                    self.trouble
-                        .set(format!("{why} {}", label_text(Label::PlanKept)));
+                    let why = self.words_now().refusal(&refusal);
+                    self.trouble.set(format!("{why} {}", fixed!(PlanKept)));
                 }
             }
         }
@@ -227,7 +226,24 @@ impl Store {
         self.with_state_now(|state| Arc::clone(&state.plan))
     }
 
-    /// A message in the page's language and units.
+    /// The words of the first look, in the page's language and units.
+    pub fn words(self) -> FirstWords {
+        FirstWords {
+            language: Language::English,
+            units: self.units.get(),
+        }
+    }
+
+    /// The same as of now.
+    fn words_now(self) -> FirstWords {
+        FirstWords {
+            language: Language::English,
+            units: self.units.get_untracked(),
+        }
+    }
+
+    /// A message in the page's language and units. The program's first file says none: with one it would
+    /// carry the words of all.
     pub fn say(self, message: Message<'_>) -> String {
         say(Language::English, self.units.get(), message)
     }
@@ -282,10 +298,7 @@ impl Store {
         let units = self.units.get();
         let low = show(units, band.low).figure;
         let high = show(units, band.high).to_string();
-        self.say(Message::Band {
-            low: &low,
-            high: &high,
-        })
+        self.words().band(&low, &high)
     }
 
     fn new_totals(self) -> String {
@@ -296,13 +309,9 @@ impl Store {
                     units.airflow(totals.airflow).to_string(),
                     units.pressure(totals.back_pressure).to_string(),
                 ),
-                None => return label_text(Label::NoAirflowFigure),
+                None => return fixed!(NoAirflowFigure).to_owned(),
             };
-            let message = Message::NewTotals {
-                airflow: &airflow,
-                back_pressure: &back_pressure,
-            };
-            say(Language::English, units, message)
+            self.words_now().new_totals(&airflow, &back_pressure)
         })
     }
 }

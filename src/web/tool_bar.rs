@@ -2,10 +2,10 @@
 
 use super::draw_length::focus_drawing;
 use super::picture;
-use super::store::{Store, label_text};
+use super::store::Store;
 use crate::editor::{Action, Tool};
 use crate::plan::{Axis, ObstacleKind, OpeningKind, ZoneKind};
-use crate::report::words::Label;
+use crate::report::words::{Label, fixed_text};
 use crate::units::Length;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -14,14 +14,14 @@ use web_sys::{FocusEvent, HtmlElement, HtmlSelectElement};
 /// Joists and studs are mostly set so: common practice, no source.
 pub(super) const COMMON_SPACING: Length = Length::from_inches(16.0);
 
-const PLAIN: [(Label, Tool); 7] = [
-    (Label::ToolPick, Tool::Pick),
-    (Label::ToolRun, Tool::Run),
-    (Label::ToolOutsideWall, Tool::Wall { outside: true }),
-    (Label::ToolInsideWall, Tool::Wall { outside: false }),
-    (Label::ToolWindow, Tool::Opening(OpeningKind::Window)),
-    (Label::ToolDoor, Tool::Opening(OpeningKind::Door)),
-    (Label::ToolAirIntake, Tool::Opening(OpeningKind::AirIntake)),
+const PLAIN: [(&str, Tool); 7] = [
+    (fixed!(ToolPick), Tool::Pick),
+    (fixed!(ToolRun), Tool::Run),
+    (fixed!(ToolOutsideWall), Tool::Wall { outside: true }),
+    (fixed!(ToolInsideWall), Tool::Wall { outside: false }),
+    (fixed!(ToolWindow), Tool::Opening(OpeningKind::Window)),
+    (fixed!(ToolDoor), Tool::Opening(OpeningKind::Door)),
+    (fixed!(ToolAirIntake), Tool::Opening(OpeningKind::AirIntake)),
 ];
 
 pub(super) const OBSTACLES: [(&str, Label, ObstacleKind); 6] = [
@@ -61,29 +61,31 @@ pub(super) const ZONES: [(&str, Label, ZoneKind); 5] = [
 
 #[component]
 pub(super) fn ToolBar() -> impl IntoView {
+    const OBSTACLE_NAMES: [&str; OBSTACLES.len()] = names(&OBSTACLES);
+    const ZONE_NAMES: [&str; ZONES.len()] = names(&ZONES);
     let store = expect_context::<Store>();
     let plain = PLAIN
-        .map(|(label, tool)| {
+        .map(|(name, tool)| {
             view! {
                 <button
                     type="button"
                     aria-pressed=move || (store.tool.get() == tool).to_string()
                     on:click=move |_| store.act(Action::TakeTool(tool))
                 >
-                    {label_text(label)}
+                    {name}
                 </button>
             }
         })
         .collect_view();
-    let obstacles = OBSTACLES.map(|(value, label, kind)| (value, label, Tool::Obstacle(kind)));
-    let zones = ZONES.map(|(value, label, kind)| (value, label, Tool::Zone(kind)));
+    let obstacles = choices(&OBSTACLES, &OBSTACLE_NAMES, Tool::Obstacle);
+    let zones = choices(&ZONES, &ZONE_NAMES, Tool::Zone);
     let draws = move || store.tool.get() != Tool::Pick;
     let has_picture = move || store.plan.with(|plan| plan.picture.is_some());
     view! {
-        <div class="tool-bar" role="toolbar" aria-label=label_text(Label::Tools) on:focusin=|event| bring_into_sight(&event)>
+        <div class="tool-bar" role="toolbar" aria-label=fixed!(Tools) on:focusin=|event| bring_into_sight(&event)>
             {plain}
-            <ToolChoice id="tool-obstacle" label=Label::ToolObstacle choices=obstacles.to_vec()/>
-            <ToolChoice id="tool-zone" label=Label::ToolZone choices=zones.to_vec()/>
+            <ToolChoice id="tool-obstacle" name=fixed!(ToolObstacle) choices=obstacles/>
+            <ToolChoice id="tool-zone" name=fixed!(ToolZone) choices=zones/>
             <picture::PictureButton/>
             <Show when=has_picture>
                 <button
@@ -91,7 +93,7 @@ pub(super) fn ToolBar() -> impl IntoView {
                     aria-pressed=move || (store.tool.get() == Tool::Scale).to_string()
                     on:click=move |_| store.act(Action::TakeTool(Tool::Scale))
                 >
-                    {label_text(Label::PictureScale)}
+                    {fixed!(PictureScale)}
                 </button>
             </Show>
             <Show when=draws>
@@ -103,7 +105,7 @@ pub(super) fn ToolBar() -> impl IntoView {
                         focus_drawing();
                     }
                 >
-                    {label_text(Label::DrawDone)}
+                    {fixed!(DrawDone)}
                 </button>
             </Show>
         </div>
@@ -130,12 +132,36 @@ fn bring_into_sight(event: &FocusEvent) {
     }
 }
 
+/// The names of a list's kinds, looked up where the program is compiled.
+const fn names<Kind, const COUNT: usize>(
+    list: &[(&str, Label, Kind); COUNT],
+) -> [&'static str; COUNT] {
+    let mut names = [""; COUNT];
+    let mut index = 0;
+    while index < COUNT {
+        names[index] = fixed_text(list[index].1);
+        index += 1;
+    }
+    names
+}
+
+fn choices<Kind: Copy>(
+    list: &[(&'static str, Label, Kind)],
+    names: &[&'static str],
+    tool: fn(Kind) -> Tool,
+) -> Vec<(&'static str, &'static str, Tool)> {
+    let named = list.iter().zip(names);
+    named
+        .map(|((value, _, kind), name)| (*value, *name, tool(*kind)))
+        .collect()
+}
+
 /// A tool that comes in several kinds: choosing one takes it in hand.
 #[component]
 fn ToolChoice(
     id: &'static str,
-    label: Label,
-    choices: Vec<(&'static str, Label, Tool)>,
+    name: &'static str,
+    choices: Vec<(&'static str, &'static str, Tool)>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
     let in_hand = {
@@ -150,7 +176,7 @@ fn ToolChoice(
     };
     let options = choices
         .iter()
-        .map(|(value, label, _)| view! { <option value=*value>{label_text(*label)}</option> })
+        .map(|(value, name, _)| view! { <option value=*value>{*name}</option> })
         .collect_view();
     let changed = move |event: web_sys::Event| {
         let list = event
@@ -159,16 +185,15 @@ fn ToolChoice(
         let value = list.map(|list| list.value());
         let chosen = choices
             .iter()
-            .find(|(name, ..)| Some(*name) == value.as_deref());
+            .find(|(choice, ..)| Some(*choice) == value.as_deref());
         store.act(Action::TakeTool(
             chosen.map_or(Tool::Pick, |(.., tool)| *tool),
         ));
     };
-    let label_of_none = label_text(label);
     view! {
         <select
             id=id
-            aria-label=label_text(label)
+            aria-label=name
             class:in-hand={
                 let in_hand = in_hand.clone();
                 move || !in_hand().is_empty()
@@ -176,7 +201,7 @@ fn ToolChoice(
             prop:value=in_hand
             on:change=changed
         >
-            <option value="">{label_of_none}</option>
+            <option value="">{name}</option>
             {options}
         </select>
     }

@@ -3,8 +3,8 @@
 use super::asked::{Asked, AskedName};
 use super::later::Later;
 use super::rest::Part;
-use super::store::{Store, label_text};
-use crate::report::words::{Label, Message, TotalFormula};
+use super::store::Store;
+use crate::report::words::TotalFormula;
 use crate::rules::Verdict;
 use crate::system::{Band, Bands, ElementKind};
 use crate::units::{Airflow, Pressure, Shown, UnitSystem, Velocity};
@@ -24,11 +24,11 @@ pub(super) fn Totals() -> impl IntoView {
         |units: UnitSystem, band: f64| units.velocity(Velocity::from_metres_per_second(band));
     provide_context(Asked(RwSignal::new(None)));
     view! {
-        <section class="totals" aria-label=label_text(Label::Totals)>
+        <section class="totals" aria-label=fixed!(Totals)>
             <dl>
-                <Total label=Label::Airflow formula=TotalFormula::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
-                <Total label=Label::BackPressure formula=TotalFormula::BackPressure hint=Label::BackPressureHint figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>
-                <Total label=Label::Velocity formula=TotalFormula::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
+                <Total name=fixed!(Airflow) formula=TotalFormula::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
+                <Total name=fixed!(BackPressure) formula=TotalFormula::BackPressure hint=fixed!(BackPressureHint) figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>
+                <Total name=fixed!(Velocity) formula=TotalFormula::Velocity figure=velocity band=|bands: &Bands| bands.velocity show=velocity_band/>
                 <CodeTotal/>
             </dl>
             <Later turn=6 part=Part::AskedAnswer/>
@@ -38,9 +38,9 @@ pub(super) fn Totals() -> impl IntoView {
 
 #[component]
 fn Total(
-    label: Label,
+    name: &'static str,
     formula: TotalFormula,
-    #[prop(optional, into)] hint: Option<Label>,
+    #[prop(optional, into)] hint: Option<&'static str>,
     figure: impl Fn() -> Option<Shown> + Send + Sync + 'static,
     band: fn(&Bands) -> Band,
     show: fn(UnitSystem, f64) -> Shown,
@@ -52,18 +52,18 @@ fn Total(
     view! {
         <div class="total" data-total=key>
             <dt>
-                <AskedName name=label_text(label) which=formula/>
-                {hint.map(|hint| view! { <small>{label_text(hint)}</small> })}
+                <AskedName name which=formula/>
+                {hint.map(|hint| view! { <small>{hint}</small> })}
             </dt>
             <dd class="total-figure">
                 {move || figure.get().map_or_else(
-                    || label_text(Label::NoAirflowFigure),
+                    || fixed!(NoAirflowFigure).to_owned(),
                     |shown| shown.figure,
                 )}
                 <small>{move || figure.get().map(|shown| shown.unit)}</small>
             </dd>
             <dd class="total-band">
-                {move || band().unwrap_or_else(|| label_text(Label::BandPending))}
+                {move || band().unwrap_or_else(|| fixed!(BandPending).to_owned())}
             </dd>
         </div>
     }
@@ -83,17 +83,14 @@ fn CodeTotal() -> impl IntoView {
                 (code.most > code.least).then(|| {
                     let low = units.length(code.least).figure;
                     let high = units.length(code.most).to_string();
-                    store.say(Message::Band {
-                        low: &low,
-                        high: &high,
-                    })
+                    store.words().band(&low, &high)
                 }),
             )
         })
     };
     view! {
         <div class="total" data-total="CodeLength">
-            <dt><AskedName name=label_text(Label::CodeLength) which=TotalFormula::CodeLength/></dt>
+            <dt><AskedName name=fixed!(CodeLength) which=TotalFormula::CodeLength/></dt>
             <dd class="total-figure">
                 {move || length().0.figure}
                 <small>{move || length().0.unit}</small>
@@ -120,7 +117,7 @@ pub(super) fn VerdictWord(verdict: Signal<Verdict>) -> impl IntoView {
     view! {
         <span class="verdict">
             <span aria-hidden="true">{mark}</span> " "
-            {move || store.say(Message::Verdict(verdict.get()))}
+            {move || store.words().verdict(verdict.get())}
         </span>
     }
 }
@@ -135,13 +132,13 @@ pub(super) fn DominantSentence() -> impl IntoView {
             let mut elements = results.figures.elements.iter();
             elements.find_map(|element| {
                 let air = element.air.as_ref().filter(|air| air.rank == rank)?;
-                let text = store.say(Message::Dominant {
+                let text = store.words().dominant(
                     rank,
-                    element: &element.element,
-                    share: air.share,
-                    equivalent_length: air.equivalent_length,
-                    code_deduction: element.code_deduction,
-                });
+                    &element.element,
+                    air.share,
+                    air.equivalent_length,
+                    element.code_deduction,
+                );
                 let is_end = matches!(element.element, ElementKind::Termination { .. });
                 Some((text, is_end))
             })
@@ -155,8 +152,8 @@ pub(super) fn DominantSentence() -> impl IntoView {
     view! {
         <p class="dominant" data-testid="dominant">{sentences}</p>
         <p class="fine">
-            {label_text(Label::BandMeaning)} " "
-            {move || store.steady.with(|results| store.say(Message::Unpublished(&results.figures.unpublished)))}
+            {fixed!(BandMeaning)} " "
+            {move || store.steady.with(|results| store.words().unpublished(&results.figures.unpublished))}
         </p>
     }
 }

@@ -28,6 +28,13 @@ pub struct Translation {
     text: fn(UnitSystem, Message<'_>) -> String,
 }
 
+impl Translation {
+    /// `message` in this language.
+    pub(super) fn text(&self, units: UnitSystem, message: Message<'_>) -> String {
+        (self.text)(units, message)
+    }
+}
+
 static SPANISH: Translation = Translation {
     tag: "es",
     awaits_review: true,
@@ -75,6 +82,6 @@ impl Language {
 pub fn say(language: Language, units: UnitSystem, message: Message<'_>) -> String {
     match language {
         Language::English => en::text(units, message),
-        Language::Translated(translation) => (translation.text)(units, message),
+        Language::Translated(translation) => translation.text(units, message),
     }
 }

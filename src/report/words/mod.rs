@@ -9,6 +9,7 @@ mod code_label;
 mod en;
 mod es;
 mod first_letter;
+mod first_words;
 mod formula;
 mod handover_label;
 mod heat_label;
@@ -26,6 +27,7 @@ mod typed_value;
 
 pub use answer_message::AnswerMessage;
 pub use code_label::CodeLabel;
+pub use first_words::{FirstWords, fixed_text};
 pub use handover_label::{HandoverLabel, HandoverMessage};
 pub use heat_label::{HeatFormula, HeatLabel};
 pub use label::{ActionName, Caution, Label, Refusal};

@@ -2,7 +2,7 @@
 
 use crate::report::words::ActionName;
 
-pub(super) fn action_name(name: ActionName) -> &'static str {
+pub(in crate::report::words) const fn action_name(name: ActionName) -> &'static str {
     match name {
         ActionName::MoveCorner => "move corner",
         ActionName::TakeReroute => "take reroute",

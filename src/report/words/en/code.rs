@@ -24,7 +24,7 @@ pub(super) fn rule_set(set: RuleSetId) -> &'static str {
     }
 }
 
-pub(super) fn verdict(verdict: Verdict) -> &'static str {
+pub(in crate::report::words) const fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Meets => "Meets",
         Verdict::DoesNotMeet => "Does not meet",

@@ -116,7 +116,7 @@ pub(super) fn span(units: UnitSystem, least: Length, most: Length) -> String {
 }
 
 /// What the physics rests on that is not published, as a sentence; nothing where all of it is.
-pub(super) fn unpublished(grounds: &[(Subject, Standing)]) -> String {
+pub(in crate::report::words) fn unpublished(grounds: &[(Subject, Standing)]) -> String {
     let told = grounds.iter().map(|(subject, standing)| {
         format!(
             "{} ({})",

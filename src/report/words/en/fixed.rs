@@ -6,7 +6,7 @@ use super::shelf_label::shelf_label;
 use crate::report::words::{Caution, Label};
 
 #[allow(clippy::too_many_lines, reason = "one line a key")]
-pub(super) fn label(key: Label) -> &'static str {
+pub(in crate::report::words) const fn label(key: Label) -> &'static str {
     match key {
         Label::Heat(key) => heat_label(key),
         Label::Side(key) => super::side_label::side_label(key),

@@ -2,7 +2,7 @@
 
 use crate::report::words::HeatLabel;
 
-pub(super) fn heat_label(key: HeatLabel) -> &'static str {
+pub(super) const fn heat_label(key: HeatLabel) -> &'static str {
     match key {
         HeatLabel::Line => "Temperature along the run",
         HeatLabel::LineMeaning => {

@@ -33,10 +33,14 @@ use crate::scene::Text;
 use crate::source::{Reach, Standing};
 use crate::system::{ElementKind, Finding};
 use crate::units::{Airflow, Length, UnitSystem};
-use action_name::action_name;
+pub(super) use action_name::action_name;
+pub(super) use code::verdict;
+pub(super) use derivation::unpublished;
 use element::{element, element_size};
-use fixed::{caution, label};
-use trouble::{file, length_text, refusal};
+use fixed::caution;
+pub(super) use fixed::label;
+pub(super) use trouble::refusal;
+use trouble::{file, length_text};
 
 #[allow(clippy::too_many_lines, reason = "one arm a message")]
 pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
@@ -63,7 +67,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::HeatFormula(figures, which) => heat_grounds::formula(units, figures, which),
         Message::Water(water) => heat::water(units, water),
         Message::Phase(phase) => heat::phase(phase).to_owned(),
-        Message::Verdict(verdict) => code::verdict(verdict).to_owned(),
+        Message::Verdict(verdict) => self::verdict(verdict).to_owned(),
         Message::DeductionNote(note) => code::deduction_note(note).to_owned(),
         Message::CodeLength { length, limit } => code::code_length(units, length, limit),
         Message::Reroute(text) => reroute::reroute(units, text),
@@ -96,7 +100,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
             share * 100.0
         ),
         Message::CodeLengthSpan { least, most } => derivation::span(units, least, most),
-        Message::Unpublished(grounds) => derivation::unpublished(grounds),
+        Message::Unpublished(grounds) => unpublished(grounds),
         Message::Subject(subject) => derivation::subject(subject).to_owned(),
         Message::Input(input) => input_words::input(input).to_owned(),
         Message::InputRange { input, coefficient } => input_words::range(units, input, coefficient),
@@ -109,13 +113,11 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Standing(standing) => self::standing(standing).to_owned(),
         Message::BendMethod { method, k } => bend_method(method, k),
         Message::Reach(reach) => self::reach(reach).to_owned(),
-        Message::Band { low, high } => format!("{low} to {high}"),
+        Message::Band { low, high } => band(low, high),
         Message::NewTotals {
             airflow,
             back_pressure,
-        } => {
-            format!("Airflow {airflow}, back pressure {back_pressure}.")
-        }
+        } => new_totals(airflow, back_pressure),
         Message::Dominant {
             rank,
             element,
@@ -141,7 +143,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
     }
 }
 
-fn drawing(units: UnitSystem, text: &Text) -> String {
+pub(super) fn drawing(units: UnitSystem, text: &Text) -> String {
     match text {
         Text::LegLength(length) | Text::Size(length) => units.length(*length).to_string(),
         Text::Rise(rise) if *rise < Length::ZERO => format!("down {}", units.length(-*rise)),
@@ -190,7 +192,15 @@ fn height(units: UnitSystem, height: Length) -> String {
     }
 }
 
-fn dominant(
+pub(super) fn band(low: &str, high: &str) -> String {
+    format!("{low} to {high}")
+}
+
+pub(super) fn new_totals(airflow: &str, back_pressure: &str) -> String {
+    format!("Airflow {airflow}, back pressure {back_pressure}.")
+}
+
+pub(super) fn dominant(
     units: UnitSystem,
     rank: usize,
     element: ElementKind,

@@ -2,7 +2,7 @@
 
 use crate::report::words::ShelfLabel;
 
-pub(super) fn shelf_label(key: ShelfLabel) -> &'static str {
+pub(super) const fn shelf_label(key: ShelfLabel) -> &'static str {
     match key {
         ShelfLabel::Jobs => "Jobs",
         ShelfLabel::Meaning => {

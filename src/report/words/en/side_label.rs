@@ -2,7 +2,7 @@
 
 use crate::report::words::SideLabel;
 
-pub(super) fn side_label(key: SideLabel) -> &'static str {
+pub(super) const fn side_label(key: SideLabel) -> &'static str {
     match key {
         SideLabel::Heading => "Side by side",
         SideLabel::End => "End side by side",

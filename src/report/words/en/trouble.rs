@@ -5,7 +5,7 @@ use crate::report::words::Refusal;
 use crate::report::words::typed_value::{TypedQuantity, out_of_range};
 use crate::units::{LengthTextError, UnitSystem};
 
-pub(super) fn refusal(units: UnitSystem, refusal: &Refusal) -> String {
+pub(in crate::report::words) fn refusal(units: UnitSystem, refusal: &Refusal) -> String {
     match refusal {
         Refusal::TerminationStays => {
             "The run has to end somewhere: move the termination instead of removing it.".to_owned()
