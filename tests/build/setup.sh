@@ -23,7 +23,8 @@ give_up() {
   printf 'set-up: %s\n' "$*" >&2
   exit 1
 }
-have() { command -v "$1" >/dev/null 2>&1; }
+# On PATH: a function here may have the name of what it installs.
+have() { type -P "$1" >/dev/null; }
 
 rust() {
   have cargo || give_up 'cargo is missing: install Rust with rustup first.'
