@@ -1,10 +1,9 @@
 //! The open job is kept in the browser: it opens with the page, and each committed change is stored
 //! at once. One write is under way at a time, and the newest plan of each job waits.
 
-use super::files::file_name;
 use super::keep_jobs::{Job, Jobs};
 use super::keep_news::KeepNews;
-use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored, object};
+use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored};
 use super::rest::rest;
 use super::soon::after;
 use crate::plan::{FileError, Plan};
@@ -17,8 +16,6 @@ use std::sync::Arc;
 use std::time::Duration;
 use wasm_bindgen_futures::spawn_local;
 
-/// The event with which `boot.js` learns what it can hand out once the program is dead.
-const KEPT_EVENT: &str = "elbowroom-kept";
 /// A storage that has not answered after this, ms, is not waited for.
 const LONGEST_WAIT: Duration = Duration::from_secs(5);
 
@@ -93,10 +90,6 @@ pub(super) fn open_then(show: impl FnOnce(Opening) + 'static) {
     spawn_local(async move {
         let opening = opening().await;
         if let Some(show) = show.take() {
-            // Before anything of it is drawn: should that fail, the plan can still be had as a file.
-            if let (Some(plan), Some(record)) = (&opening.plan, &opening.known) {
-                tell_kept(plan, &record.text);
-            }
             show(opening);
         }
     });
@@ -126,14 +119,19 @@ async fn opening() -> Opening {
     let (text, error) = match stored {
         Stored::Nothing => return opening,
         Stored::Foreign(text) => (text, None),
-        Stored::Job(record) => match (rest().await.read)(record.text.as_bytes()) {
-            Ok(plan) => {
-                opening.plan = Some(plan);
-                opening.known = Some(record);
-                return opening;
+        Stored::Job(record) => {
+            let rest = rest().await;
+            match (rest.read)(record.text.as_bytes()) {
+                Ok(plan) => {
+                    // Before anything of it is drawn: should that fail, the plan can still be had as a file.
+                    (rest.tell_kept)(&plan, &record.text);
+                    opening.plan = Some(plan);
+                    opening.known = Some(record);
+                    return opening;
+                }
+                Err(error) => (record.text, Some(error)),
             }
-            Err(error) => (record.text, Some(error)),
-        },
+        }
     };
     opening.not_kept = Some(NotKept::Unreadable);
     opening.unreadable = Some(Unreadable { text, error });
@@ -308,8 +306,9 @@ impl Keeper {
     }
 
     async fn save(self, job: usize, plan: &Plan) -> Result<(), Fault> {
+        let rest = rest().await;
         let record = Record {
-            text: (rest().await.write)(plan),
+            text: (rest.write)(plan),
             stored_at_ms: js_sys::Date::now(),
         };
         let mut saved = self.try_to_save(job, &record).await;
@@ -323,7 +322,7 @@ impl Keeper {
         saved?;
         self.desk.update_value(|desk| {
             if job == desk.jobs.place() {
-                tell_kept(plan, &record.text);
+                (rest.tell_kept)(plan, &record.text);
             }
             if job == Jobs::FIRST {
                 desk.unreadable = None;
@@ -371,16 +370,5 @@ impl From<Fault> for NotKept {
             Fault::Occupied => Self::Elsewhere,
             Fault::Failed => Self::Failed,
         }
-    }
-}
-
-/// Hands the stored file to the loader, which outlives the program.
-fn tell_kept(plan: &Plan, text: &str) {
-    let name = file_name(&plan.title, "json");
-    let options = web_sys::CustomEventInit::new();
-    options.set_detail(&object([("name", name.into()), ("text", text.into())]));
-    if let Ok(event) = web_sys::CustomEvent::new_with_event_init_dict(KEPT_EVENT, &options) {
-        // The loader listens for as long as the page lives.
-        let _ = window().dispatch_event(&event);
     }
 }

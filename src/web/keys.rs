@@ -54,7 +54,7 @@ fn selected_length(store: Store) -> Option<ElementId> {
 
 fn action(store: Store, key: &str, shift: bool, command: bool) -> Option<Action> {
     if command {
-        return match (key.to_lowercase().as_str(), shift) {
+        return match (key.to_ascii_lowercase().as_str(), shift) {
             ("z", false) => Some(Action::Undo),
             ("z", true) | ("y", false) => Some(Action::Redo),
             ("a", false) => Some(Action::SelectAll),
@@ -96,7 +96,7 @@ fn action(store: Store, key: &str, shift: bool, command: bool) -> Option<Action>
 
 /// The tool that a key takes in hand.
 fn tool(key: &str) -> Option<Tool> {
-    Some(match key.to_lowercase().as_str() {
+    Some(match key.to_ascii_lowercase().as_str() {
         "r" => Tool::Run,
         "w" => Tool::Wall { outside: true },
         "i" => Tool::Wall { outside: false },

@@ -41,6 +41,7 @@ mod keep;
 mod keep_jobs;
 mod keep_news;
 mod keep_store;
+mod keep_told;
 mod keep_view;
 mod keys;
 mod keys_help;

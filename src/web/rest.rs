@@ -13,6 +13,7 @@ use super::foot::Foot;
 use super::ghost_view::GhostMarks;
 use super::handover_panel::HandoverPanel;
 use super::heat_panel::HeatPanel;
+use super::keep_told::tell_kept;
 use super::keep_view::KeepNotice;
 use super::keys_help::KeysHelp;
 use super::later::built;
@@ -96,6 +97,7 @@ pub struct Rest {
     pub(super) press: fn(Press),
     pub(super) read: fn(&[u8]) -> Result<Plan, FileError>,
     pub(super) write: fn(&Plan) -> String,
+    pub(super) tell_kept: fn(&Plan, &str),
 }
 
 /// All that is in the other file. Whoever names it carries that file's code.
@@ -105,6 +107,7 @@ pub static REST: Rest = Rest {
     press,
     read,
     write,
+    tell_kept,
 };
 
 /// Fetches the other file; none where it cannot be had.

@@ -138,7 +138,7 @@ test('a newer build waits under an open job, and starts with it when it is asked
 
     // The old page goes on, with its own files: also what it fetches only now.
     expect(await buildOf(page)).toBe(copy.build);
-    const styles = await page.evaluate(async (build) => (await fetch(`${build}/main.css`)).status, copy.build);
+    const styles = await page.evaluate(async (build) => (await fetch(`${build}/page.css`)).status, copy.build);
     expect(styles).toBe(200);
     const before = await sheet.total('BackPressure').innerText();
     await sheet.pull('corner:p4', 0, 30);

@@ -1,22 +1,24 @@
 // The step after Trunk: takes the staged files of a build and makes them the page that
 // is published. Run by Trunk (see Trunk.toml); needs the environment that Trunk sets.
 //
-// 1. parts the page's program in two files, and optimises each .wasm (release builds only);
+// 1. parts the page's program in two files, makes one style sheet of the page's, and optimises each .wasm
+//    and shrinks each script (release builds only);
 // 2. moves every file into one folder named by the hash of the whole build, so that a
 //    page, its worker and its styles can never come from two builds;
 // 3. writes the names, the build's name and the content security policy into index.html;
 // 4. writes the same names into manifest and service worker, and precache.json for tests;
-// 5. prints what a first visit weighs;
+// 5. prints what a first visit weighs, and refuses a build that weighs too much;
 // 6. builds the JavaScript module for other programs beside the page.
 
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, readdirSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { brotliCompressSync, constants } from 'node:zlib';
 import { buildApi } from './api.mjs';
 import { optimise } from './optimise.mjs';
 import { POLICY } from './policy.mjs';
+import { oneStyleSheet, shrinkScript } from './shrink.mjs';
 import { split } from './split.mjs';
 
 const staging = process.env.TRUNK_STAGING_DIR;
@@ -27,15 +29,32 @@ if (!staging) throw new Error('TRUNK_STAGING_DIR is not set: this step is run by
 const MANIFEST = 'manifest.webmanifest';
 const WORKER = 'service-worker.js';
 const BESIDE_INDEX = ['index.html', MANIFEST, WORKER];
+const STYLES = 'page.css';
+
+// All files before first use, bytes as brotli packs them. Texts and views that only the rest of the page
+// shows come back into the first file as soon as something there names them.
+const MOST_BEFORE_FIRST_USE = 300_000;
+
+// As Trunk writes them.
+const STYLE_LINK = /[ \t]*<link rel="stylesheet" href="(?:\.\/)?([^"]+)"[^>]*>\n?/g;
 
 split(path.join(targetDirectory(), 'wasm32-unknown-unknown', release ? 'page' : 'debug', 'app.wasm'), staging, 'app');
+const styles = [...readFileSync(path.join(staging, 'index.html'), 'utf8').matchAll(STYLE_LINK)].map(([, name]) => name);
+writeFileSync(path.join(staging, STYLES), oneStyleSheet(staging, styles));
+for (const name of styles) rmSync(path.join(staging, name));
 const files = readdirSync(staging, { recursive: true })
   .map((name) => name.split(path.sep).join('/'))
   .filter((name) => statSync(path.join(staging, name)).isFile())
   .sort();
 const read = (name) => readFileSync(path.join(staging, name));
 
-if (release) for (const name of files.filter((each) => each.endsWith('.wasm'))) optimise(path.join(staging, name), targetDirectory());
+if (release) {
+  for (const name of files) {
+    if (name.endsWith('.wasm')) optimise(path.join(staging, name), targetDirectory());
+    // The finished worker has marks of its own to be filled in.
+    else if (name.endsWith('.js') && name !== WORKER) shrinkScript(path.join(staging, name));
+  }
+}
 
 buildApi(path.join(staging, 'api'), { release });
 const api = await import(pathToFileURL(path.join(staging, 'api', 'elbowroom.js')));
@@ -77,6 +96,8 @@ function finishedPage(source) {
   const page = source
     // Trunk leaves its own link for the main program in place when it injects no scripts.
     .replace(/[ \t]*<link\b[^>]*\bdata-trunk\b[^>]*>\n?/g, '')
+    .replace(STYLE_LINK, '')
+    .replace('</head>', `  <link rel="stylesheet" href="${STYLES}">\n  </head>`)
     .replace(/\b(href|src)="(?:\.\/)?([^":?#]+)"/g, (whole, attribute, name) =>
       moved.includes(name) ? `${attribute}="${build}/${name}"` : whole)
     // Lines that held a link which Trunk has taken out.
@@ -127,24 +148,26 @@ function brotliSize(bytes) {
 
 // What the first figures wait for: the page, its styles, the program and what starts it. The workers,
 // icons, guide, lessons and schema come once it stands.
-function isFirst(name, page) {
+function isFirst(name) {
   const file = path.basename(name);
   return name === 'index.html' || file.startsWith('app') || ['__wasm_split.js', 'kept.js', 'boot.js', 'offline.js', 'icon.svg', MANIFEST].includes(file)
-    || (file.endsWith('.css') && page.includes(`${build}/${file}`));
+    || file === STYLES;
 }
 
 function printSizes() {
-  const page = read('index.html').toString();
   const sum = (name, of) => ({
     name,
     size: of.reduce((sum, { size }) => sum + size, 0),
     brotli: of.reduce((sum, { brotli }) => sum + brotli, 0),
   });
-  const first = sizes.filter(({ name }) => isFirst(name, page));
-  const totals = [sum('all files before first use', first), sum('all files', sizes)];
+  const first = sizes.filter(({ name }) => isFirst(name));
+  const before = sum('all files before first use', first);
   console.log(`\n${build}${release ? '' : ' (not optimised)'}`);
   console.log(`${'bytes'.padStart(12)}${'brotli'.padStart(12)}`);
-  for (const { name, size, brotli } of [...sizes, ...totals]) {
+  for (const { name, size, brotli } of [...sizes, before, sum('all files', sizes)]) {
     console.log(`${String(size).padStart(12)}${String(brotli).padStart(12)}  ${name}`);
+  }
+  if (release && before.brotli > MOST_BEFORE_FIRST_USE) {
+    throw new Error(`What comes before first use weighs ${before.brotli} bytes; it may weigh ${MOST_BEFORE_FIRST_USE}.`);
   }
 }
