@@ -14,7 +14,7 @@ use super::search_client::Reroutes;
 use super::shelf::Shelf;
 use super::side::Side;
 use super::spoken::Spoken;
-use super::store::{Diameter, Store, Version};
+use super::store::{Store, Version};
 use super::totals::{DominantSentence, Totals};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -52,7 +52,6 @@ fn show(opening: Opening) {
 #[component]
 fn App(opening: Opening, shown: impl FnOnce() + 'static) -> impl IntoView {
     let store = Store::new(opening);
-    provide_context(Diameter::of(&store));
     let reroutes = Reroutes::new(Memo::new(move |_| Version(store.held())));
     provide_context(reroutes);
     provide_context(store);

@@ -62,7 +62,6 @@ impl Client {
 /// Starts the worker and has it asked for the bands of each version of the plan. Without a worker
 /// there are no bands, and the page says so by showing none.
 pub(super) fn start(store: Store) {
-    let set_answer = store.banded();
     let client = worker().map(|worker| {
         let client = Rc::new(RefCell::new(Client {
             worker: worker.clone(),
@@ -74,7 +73,7 @@ pub(super) fn start(store: Store) {
         let heard = Rc::clone(&client);
         let listener = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             if let Ok(reply) = serde_wasm_bindgen::from_value::<Reply>(event.data()) {
-                hear(&mut heard.borrow_mut(), reply, set_answer);
+                hear(&mut heard.borrow_mut(), reply, store);
             }
         });
         worker.set_onmessage(Some(listener.as_ref().unchecked_ref()));
@@ -83,7 +82,7 @@ pub(super) fn start(store: Store) {
         client
     });
     Effect::new(move |_| {
-        let asked = (store.held(), store.open_visit().get());
+        let asked = (store.held(), store.open_visit.get());
         // The band never runs while something is dragged.
         if store.is_dragging() {
             return;
@@ -96,7 +95,7 @@ pub(super) fn start(store: Store) {
     });
 }
 
-fn hear(client: &mut Client, reply: Reply, answer: RwSignal<Option<Banded>, LocalStorage>) {
+fn hear(client: &mut Client, reply: Reply, store: Store) {
     if reply.protocol != PROTOCOL {
         return;
     }
@@ -105,24 +104,26 @@ fn hear(client: &mut Client, reply: Reply, answer: RwSignal<Option<Banded>, Loca
             let under_way = client.under_way.take_if(|(asked, _)| *asked == reply.id);
             if let Some((id, (plan, visit))) = under_way {
                 client.answered = Some(id);
-                answer.set(Some(Banded {
-                    plan,
-                    visit,
-                    bands,
-                    detail: None,
-                    site: None,
-                }));
+                store.take_answer(|answer| {
+                    *answer = Some(Banded {
+                        plan,
+                        visit,
+                        bands,
+                        detail: None,
+                        site: None,
+                    });
+                });
             }
         }
         Answer::Detail(detail) if client.answered == Some(reply.id) => {
-            answer.update(|banded| {
+            store.take_answer(|banded| {
                 if let Some(banded) = banded {
                     banded.detail = detail;
                 }
             });
         }
         Answer::Site(site) if client.answered == Some(reply.id) => {
-            answer.update(|banded| {
+            store.take_answer(|banded| {
                 if let Some(banded) = banded {
                     banded.site = Some(Arc::from(site));
                 }

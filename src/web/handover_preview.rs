@@ -42,7 +42,7 @@ pub(super) fn Preview(wishes: Wishes) -> impl IntoView {
     };
     Effect::new(move |first: Option<()>| {
         store.plan.track();
-        store.open_visit().track();
+        store.open_visit.track();
         reroutes.shown.track();
         wishes.get(store);
         let is_open = seen.with_untracked(|seen| *seen != Seen::Nothing);

@@ -18,10 +18,10 @@ pub(super) fn visit_of<'a>(plan: &'a Plan, id: Option<&str>) -> Option<&'a Visit
 /// Changes the open visit.
 pub(super) fn change_visit(store: Store, change: VisitChange) {
     let plan = store.plan_now();
-    let open = store.open_visit().get_untracked();
+    let open = store.open_visit.get_untracked();
     let visit = open.filter(|id| plan.visits.iter().any(|visit| visit.id == *id));
     if change == VisitChange::Begin {
-        store.open_visit().set(None);
+        store.open_visit.set(None);
     }
     let change = Box::new(change);
     store.act(Action::ChangeVisit { visit, change });
@@ -30,7 +30,7 @@ pub(super) fn change_visit(store: Store, change: VisitChange) {
 /// The open visit; an empty one where there is none.
 pub(super) fn open_visit(store: Store) -> Memo<Visit> {
     Memo::new(move |_| {
-        let open = store.open_visit().get();
+        let open = store.open_visit.get();
         store.plan.with(|plan| {
             let visit = visit_of(plan, open.as_deref()).cloned();
             visit.unwrap_or_else(|| Visit::new(""))
@@ -76,7 +76,7 @@ pub(super) fn VisitList(visit: Memo<Visit>) -> impl IntoView {
                     type="button"
                     class="row-select"
                     aria-current=move || is_open().then_some("true")
-                    on:click=move |_| store.open_visit().set(Some(Arc::clone(&opened)))
+                    on:click=move |_| store.open_visit.set(Some(Arc::clone(&opened)))
                 >
                     {name}
                 </button>

@@ -133,7 +133,7 @@ impl Papers {
 
 /// The open visit's index.
 fn open_visit(store: Store, plan: &Plan) -> Option<usize> {
-    let open = store.open_visit().get_untracked()?;
+    let open = store.open_visit.get_untracked()?;
     plan.visits.iter().position(|visit| visit.id == open)
 }
 

@@ -67,7 +67,7 @@ impl Side {
         });
         Effect::new(move |_| {
             let (is_open, hides) = (side.is_open.get(), side.hides());
-            store.hides_figures().set(hides);
+            store.hides_figures.set(hides);
             let Some(root) = document().document_element() else {
                 return;
             };

@@ -17,6 +17,9 @@ pub(super) fn SuspectMarks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
     let marks: Memo<Vec<Mark>> = Memo::new(move |_| {
         let suspects = suspects(store);
+        if suspects.is_empty() {
+            return Vec::new();
+        }
         suspect_marks(&store.held(), &suspects)
     });
     let list = MarkList::following(ground, move |take| {

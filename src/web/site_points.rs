@@ -10,7 +10,7 @@ use leptos::prelude::*;
 
 /// The readings of the open visit that belong on `line`, against outdoors as the line is.
 pub(super) fn read_points(store: Store, line: &[PressurePoint]) -> Vec<PlotPoint> {
-    let (site, open) = (store.site(), store.open_visit().get());
+    let (site, open) = (store.site(), store.open_visit.get());
     store.plan.with(|plan| {
         let Some(visit) = visit_of(plan, open.as_deref()) else {
             return Vec::new();

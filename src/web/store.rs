@@ -49,33 +49,20 @@ impl<T> core::ops::Deref for Version<T> {
     }
 }
 
-/// The run's nominal diameter, from which the drawing's texts keep clear.
+/// What a component needs. It lives as long as the page, so that each closure holds no more than the way
+/// to it.
 #[derive(Clone, Copy)]
-pub(super) struct Diameter(pub Memo<Length>);
+pub(super) struct Store(&'static Signals);
 
-impl Diameter {
-    pub fn of(store: &Store) -> Self {
-        let results = store.results;
-        Self(Memo::new(move |_| {
-            results.with(|results| results.plan.run.diameter)
-        }))
+impl core::ops::Deref for Store {
+    type Target = Signals;
+    fn deref(&self) -> &Signals {
+        self.0
     }
 }
 
-/// What the worker answered last, the visit that it is asked about, and whether figures are shown.
-#[derive(Clone, Copy)]
-struct Worked {
-    banded: RwSignal<Option<Banded>, LocalStorage>,
-    /// Whether something is dragged.
-    dragging: Memo<bool>,
-    open_visit: RwSignal<Option<Arc<str>>>,
-    /// Whether figures are hidden while a class guesses.
-    hides_figures: RwSignal<bool>,
-}
-
-/// What a component needs; small enough to be copied about.
-#[derive(Clone, Copy)]
-pub(super) struct Store {
+/// The signals that the page follows.
+pub(super) struct Signals {
     state: RwSignal<State>,
     /// What is worked out from the plan as the hand has it now.
     pub results: RwSignal<Version<Results>>,
@@ -87,6 +74,8 @@ pub(super) struct Store {
     pub view: RwSignal<View>,
     /// The units shown.
     pub units: RwSignal<UnitSystem>,
+    /// The run's nominal diameter.
+    pub diameter: RwSignal<Length>,
     /// The selected element.
     pub selection: RwSignal<Option<ElementId>>,
     /// The selected things about the run.
@@ -97,7 +86,16 @@ pub(super) struct Store {
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
     /// The element under the pointer, on the drawing or in the ledger.
     pub hovered: RwSignal<Option<ElementId>>,
-    worked: StoredValue<Worked>,
+    /// Whether something is dragged.
+    dragging: Memo<bool>,
+    /// What the worker answered last.
+    banded: RwSignal<Option<Banded>, LocalStorage>,
+    /// Whether that belongs to the plan as the hand has it now.
+    fits: RwSignal<bool>,
+    /// The visit that is shown and changed; none for the newest.
+    pub open_visit: RwSignal<Option<Arc<str>>>,
+    /// Whether figures are hidden while a class guesses: nothing may read them aloud.
+    pub hides_figures: RwSignal<bool>,
     /// Whether a press on a thing adds it to what is selected, as with Shift held.
     pub adds: RwSignal<bool>,
     /// What is read aloud.
@@ -121,6 +119,7 @@ impl Store {
         let results = RwSignal::new(Version(Arc::new(work_out(Arc::clone(&state.plan)))));
         let view = RwSignal::new(state.view);
         let units = RwSignal::new(state.units);
+        let diameter = RwSignal::new(state.plan.run.diameter);
         let selection = RwSignal::new(state.selection.clone());
         let things = RwSignal::new(state.things.clone());
         let tool = RwSignal::new(state.tool);
@@ -128,31 +127,31 @@ impl Store {
         let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
         let steady = Steady::new(results, dragging);
         let plan = Memo::new(move |_| steady.with(|results| Version(Arc::clone(&results.plan))));
-        Self {
+        Self(Box::leak(Box::new(Signals {
             state,
             results,
             steady,
             plan,
             view,
             units,
+            diameter,
             selection,
             things,
             tool,
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
-            worked: StoredValue::new(Worked {
-                banded: RwSignal::new_local(None),
-                dragging,
-                open_visit: RwSignal::new(None),
-                hides_figures: RwSignal::new(false),
-            }),
+            dragging,
+            banded: RwSignal::new_local(None),
+            fits: RwSignal::new(false),
+            open_visit: RwSignal::new(None),
+            hides_figures: RwSignal::new(false),
             announcement: RwSignal::new(String::new()),
             trouble: RwSignal::new(String::new()),
             letter_scale: RwSignal::new(1.0),
             shows_keys: RwSignal::new(false),
             keeper,
-        }
+        })))
     }
 
     /// Takes an action and does what comes of it.
@@ -167,12 +166,12 @@ impl Store {
                 editor::Effect::Announce(name) => {
                     tell_done(name);
                     if name == ActionName::OpenPlan {
-                        self.open_visit().set(None);
+                        self.open_visit.set(None);
                     }
                     self.keeper.keep(name, self.plan_now());
                     self.trouble.set(String::new());
                     self.announcement
-                        .set(if self.hides_figures().get_untracked() {
+                        .set(if self.hides_figures.get_untracked() {
                             fixed!(Side::SideLabel::GuessHint).to_owned()
                         } else {
                             self.new_totals()
@@ -193,6 +192,7 @@ impl Store {
         self.state.with_untracked(|state| {
             set_new(self.view, &state.view);
             set_new(self.units, &state.units);
+            set_new(self.diameter, &state.plan.run.diameter);
             set_new(self.selection, &state.selection);
             set_new(self.things, &state.things);
             set_new(self.tool, &state.tool);
@@ -202,8 +202,27 @@ impl Store {
             if is_old {
                 let results = work_out(Arc::clone(&state.plan));
                 self.results.set(Version(Arc::new(results)));
+                self.look_whether_it_fits();
             }
         });
+    }
+
+    /// A signal of its own: what shows bands is not asked anew with each move of a drag.
+    fn look_whether_it_fits(self) {
+        let fits = self.banded.with_untracked(|banded| {
+            let plan = banded.as_ref().map(|banded| &banded.plan);
+            plan.is_some_and(|plan| {
+                self.results
+                    .with_untracked(|results| Arc::ptr_eq(plan, &results.plan))
+            })
+        });
+        set_new(self.fits, &fits);
+    }
+
+    /// Takes what the worker answered.
+    pub fn take_answer(self, take: impl FnOnce(&mut Option<Banded>)) {
+        self.banded.update(take);
+        self.look_whether_it_fits();
     }
 
     /// Looks at the state; follows its changes where it is called in a reactive place.
@@ -254,41 +273,26 @@ impl Store {
         self,
         look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
     ) -> Option<T> {
-        let plan = self.held();
-        self.banded().with(|banded| {
-            let banded = banded
-                .as_ref()
-                .filter(|banded| Arc::ptr_eq(&banded.plan, &plan))?;
+        if !self.fits.get() {
+            return None;
+        }
+        self.banded.with(|banded| {
+            let banded = banded.as_ref()?;
             look(banded.bands.as_ref()?, banded.detail.as_ref())
         })
     }
 
-    /// The visit that is shown and changed; none for the newest.
-    pub fn open_visit(self) -> RwSignal<Option<Arc<str>>> {
-        self.worked.with_value(|worked| worked.open_visit)
-    }
-
     /// Whether something is dragged.
     pub fn is_dragging(self) -> bool {
-        self.worked.with_value(|worked| worked.dragging).get()
-    }
-
-    /// Whether figures are hidden while a class guesses: nothing may read them aloud.
-    pub fn hides_figures(self) -> RwSignal<bool> {
-        self.worked.with_value(|worked| worked.hides_figures)
-    }
-
-    /// What the worker answered last.
-    pub fn banded(self) -> RwSignal<Option<Banded>, LocalStorage> {
-        self.worked.with_value(|worked| worked.banded)
+        self.dragging.get()
     }
 
     /// What the open visit comes to, where that belongs to the plan as it is now.
     pub fn site(self) -> Option<Arc<SiteAnswer>> {
-        let (plan, visit) = (self.held(), self.open_visit().get());
-        self.banded().with(|banded| {
+        let (fits, visit) = (self.fits.get(), self.open_visit.get());
+        self.banded.with(|banded| {
             let banded = banded.as_ref()?;
-            let is_now = Arc::ptr_eq(&banded.plan, &plan) && banded.visit == visit;
+            let is_now = fits && banded.visit == visit;
             banded.site.clone().filter(|_| is_now)
         })
     }

@@ -72,7 +72,7 @@ fn Total(
 #[component]
 fn CodeTotal() -> impl IntoView {
     let store = expect_context::<Store>();
-    let length = move || {
+    let length = Memo::new(move |_| {
         let units = store.units.get();
         store.results.with(|results| {
             let code = &results.figures.code;
@@ -87,19 +87,19 @@ fn CodeTotal() -> impl IntoView {
                 }),
             )
         })
-    };
+    });
     view! {
         <div class="total" data-total="CodeLength">
             <dt><AskedName name=fixed!(CodeLength) which=TotalFormula::CodeLength/></dt>
             <dd class="total-figure">
-                {move || length().0.figure}
-                <small>{move || length().0.unit}</small>
+                {move || length.get().0.figure}
+                <small>{move || length.get().0.unit}</small>
             </dd>
             <dd class="total-band">
-                <VerdictWord verdict=Signal::derive(move || length().1)/>
-                " " {move || length().2}
+                <VerdictWord verdict=Signal::derive(move || length.get().1)/>
+                " " {move || length.get().2}
             </dd>
-            {move || length().3.map(|span| view! { <dd class="total-span">{span}</dd> })}
+            {move || length.get().3.map(|span| view! { <dd class="total-span">{span}</dd> })}
         </div>
     }
 }
