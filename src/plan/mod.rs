@@ -37,7 +37,7 @@ mod visit_picture;
 pub use bounds::Bounds;
 pub use clearance::{
     ALONG, Clash, ClashWith, HALF_MEMBER, LEAST_CUT, LUMBER_SOURCE, ROUTE_SOURCE, clashes,
-    level_at, segment_distance,
+    segment_distance,
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use difference::{Difference, LegDifference, differences};
