@@ -40,6 +40,15 @@ pub enum ValueError {
         /// The path to it.
         path: String,
     },
+    /// The visits have more pictures together than go into a plan's file.
+    TooManyPictures {
+        /// The path to those of the visit with the first that is too many.
+        path: String,
+        /// How many all visits have together.
+        count: usize,
+        /// How many they may have.
+        field: Field,
+    },
 }
 
 impl ValueError {
@@ -50,7 +59,8 @@ impl ValueError {
             | Self::BadId { path }
             | Self::NoSuchWall { path }
             | Self::NotBase64 { path }
-            | Self::NotSettable { path } => path,
+            | Self::NotSettable { path }
+            | Self::TooManyPictures { path, .. } => path,
             Self::NoPoints => "run.points",
         }
     }

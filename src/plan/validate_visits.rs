@@ -7,6 +7,7 @@ impl Check {
     pub(super) fn visits(&mut self, plan: &Plan) {
         self.count("visits", plan.visits.len(), Field::VISITS);
         self.ids("visits", plan.visits.iter().map(|visit| &*visit.id));
+        self.pictures_in_all(plan);
         for (index, visit) in plan.visits.iter().enumerate() {
             let path = format!("visits[{index}].entries");
             self.count(&path, visit.entries.len(), Field::VISITS);
@@ -32,9 +33,27 @@ impl Check {
         }
     }
 
+    /// All visits' pictures go into one file, which has an end.
+    fn pictures_in_all(&mut self, plan: &Plan) {
+        let field = Field::VISIT_PICTURES;
+        let counts = plan.visits.iter().map(|visit| visit.pictures.len());
+        let count: usize = counts.clone().sum();
+        let mut so_far = 0;
+        let first = counts.enumerate().find(|(_, more)| {
+            so_far += more;
+            !field.holds_count(so_far)
+        });
+        if let Some((visit, _)) = first {
+            self.fail(ValueError::TooManyPictures {
+                path: pictures_path(visit),
+                count,
+                field,
+            });
+        }
+    }
+
     fn pictures(&mut self, visit: usize, pictures: &[VisitPicture]) {
-        let path = format!("visits[{visit}].pictures");
-        self.count(&path, pictures.len(), Field::VISIT_PICTURES);
+        let path = pictures_path(visit);
         for (index, picture) in pictures.iter().enumerate() {
             let path = format!("{path}[{index}].data_base64");
             self.base64(path, &picture.data_base64, Field::VISIT_PICTURE);
@@ -132,4 +151,8 @@ impl Check {
         check("resolution", resolution);
         check("tolerance", tolerance);
     }
+}
+
+fn pictures_path(visit: usize) -> String {
+    format!("visits[{visit}].pictures")
 }

@@ -29,9 +29,7 @@ fn shrink(image: &HtmlImageElement) -> Option<String> {
         .flat_map(|side| QUALITIES.map(|quality| (side, quality)));
     for (side, quality) in sizes {
         let data = jpeg(image, side, quality)?;
-        #[allow(clippy::cast_precision_loss, reason = "a few hundred thousand letters")]
-        let length = data.len() as f64;
-        if Field::VISIT_PICTURE.holds(length) {
+        if Field::VISIT_PICTURE.holds_count(data.len()) {
             return Some(data);
         }
     }

@@ -37,10 +37,12 @@ pub fn agreement(document: &Value) -> Result<bool, String> {
 }
 
 /// What hangs on two places of a file at once: an id that another has, a wall by its id, values in
-/// their order, an input that is set twice.
+/// their order, an input that is set twice, the pictures of all visits.
 fn is_beyond_a_schema(error: &FileError, document: &Value) -> bool {
     match error {
-        FileError::Value(ValueError::NoSuchWall { .. }) => true,
+        FileError::Value(ValueError::NoSuchWall { .. } | ValueError::TooManyPictures { .. }) => {
+            true
+        }
         FileError::Value(ValueError::NotSettable { path }) => {
             let pointer = format!("/{}", path.replace(['[', '.'], "/").replace(']', ""));
             let input = document.pointer(&pointer);

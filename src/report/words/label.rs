@@ -353,6 +353,8 @@ pub enum Refusal {
     DryerAndRunStay,
     /// Nothing that is selected can be copied.
     NothingToCopy,
+    /// Nothing that is selected can be turned or mirrored by itself.
+    NothingToTurn,
     /// The value cannot be.
     Value(ValueError),
 }
