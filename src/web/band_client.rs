@@ -1,6 +1,7 @@
 //! The page's side of the worker: one request under way, and the newest plan waiting.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use super::own_build::worker;
 use super::store::Store;
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
@@ -10,7 +11,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
+use web_sys::{MessageEvent, Worker};
 
 /// Bands and the plan that they belong to.
 #[derive(Clone)]
@@ -131,19 +132,4 @@ fn hear(client: &mut Client, reply: Reply, answer: RwSignal<Option<Banded>, Loca
         Answer::Detail(_) | Answer::Site(_) => {}
     }
     client.send_next();
-}
-
-/// The folder of this very build.
-pub(super) fn build() -> Option<String> {
-    let document = web_sys::window()?.document()?;
-    let build = document.query_selector("meta[name=elbowroom-build]");
-    build.ok()??.get_attribute("content")
-}
-
-/// The worker of this very build: its folder stands in the page's head.
-pub(super) fn worker() -> Option<Worker> {
-    let build = build()?;
-    let options = WorkerOptions::new();
-    options.set_type(WorkerType::Module);
-    Worker::new_with_options(&format!("./{build}/worker-start.js"), &options).ok()
 }

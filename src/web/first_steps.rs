@@ -1,6 +1,7 @@
 //! Three short steps for somebody who is here for the first time, folded away in one line until it is
 //! asked for, and gone for good once it is closed.
 
+use super::own_build::build;
 use super::store::{Store, label_text};
 use crate::report::words::Label;
 use leptos::prelude::*;
@@ -48,12 +49,7 @@ pub(super) fn FirstSteps() -> impl IntoView {
 /// The way to the guide: a page of its own, which the first visit need not wait for.
 #[component]
 pub(super) fn GuideLink() -> impl IntoView {
-    let build = document()
-        .query_selector("meta[name=elbowroom-build]")
-        .ok()
-        .flatten()
-        .and_then(|meta| meta.get_attribute("content"));
-    build.map(|build| {
+    build().map(|build| {
         view! {
             <a class="button" href=format!("{build}/guide.html") target="_blank">
                 {label_text(Label::Guide)}

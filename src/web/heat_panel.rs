@@ -1,11 +1,10 @@
 //! The line of temperatures under the pressure line, and what heat and moisture come to.
 
 use super::air_panel::{degrees, temperature_unit};
-use super::mark_view::is_lit;
 use super::phase_fields::label;
+use super::plot_span::PlotSpan;
 use super::site_grounds::{GroundsName, GroundsText};
 use super::store::Store;
-use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::{HeatFormula, HeatLabel, Message};
 use crate::scene::{HeatLine as Line, HeatPlot};
@@ -117,31 +116,17 @@ fn Names(plot: Memo<Option<HeatPlot>>) -> impl IntoView {
     }
 }
 
-/// The part of the plot that an element takes up: lit with it, and selects it.
+/// The part of the plot that an element takes up.
 #[component]
 fn Span(plot: Memo<Option<HeatPlot>>, id: ElementId) -> impl IntoView {
-    let store = expect_context::<Store>();
-    let (entered, selected, shown) = (id.clone(), id.clone(), id.clone());
+    let own = id.clone();
     let span = Memo::new(move |_| {
         plot.with(|plot| {
-            let span = plot.as_ref().and_then(|plot| plot.span(&id));
+            let span = plot.as_ref().and_then(|plot| plot.span(&own));
             span.unwrap_or((LEFT, LEFT))
         })
     });
-    let lit = Memo::new(move |_| is_lit(store, Some(&shown)));
-    view! {
-        <rect
-            class="plot-span"
-            class:lit=lit
-            x=move || span.get().0
-            y=TOP
-            width=move || span.get().1 - span.get().0
-            height=HEIGHT - FOOT - TOP
-            on:pointerenter=move |_| store.hovered.set(Some(entered.clone()))
-            on:pointerleave=move |_| store.hovered.set(None)
-            on:click=move |_| store.act(Action::Select(Some(selected.clone())))
-        />
-    }
+    view! { <PlotSpan id span/> }
 }
 
 /// One figure, with where it comes from below it once that is asked for.
@@ -192,8 +177,8 @@ fn Figures() -> impl IntoView {
         .collect_view();
     let upgrade = Memo::new(move |_| {
         store.steady.with(|results| {
-            let wet = results.figures.heat.as_ref()?.wet_stretches.is_empty();
-            Some(if wet {
+            let is_dry = results.figures.heat.as_ref()?.wet_stretches.is_empty();
+            Some(if is_dry {
                 InsulationUpgrade::AlreadyDry
             } else {
                 insulation_that_dries(&results.plan)

@@ -1,5 +1,6 @@
 //! All jobs that this browser keeps: what is known of each, and what can be done with them.
 
+use super::file_button::bytes_of;
 use super::files::{self, hand_out};
 use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored};
 use super::store::{Store, label_text};
@@ -9,7 +10,7 @@ use crate::report::words::{Label, Language, Message, ShelfLabel};
 use crate::report::{DrawingWish, drawing_at};
 use leptos::prelude::*;
 use std::sync::Arc;
-use wasm_bindgen_futures::{JsFuture, spawn_local};
+use wasm_bindgen_futures::spawn_local;
 use web_sys::File;
 
 /// The scale of a job's small picture, which shows no scale.
@@ -210,13 +211,14 @@ impl Shelf {
     /// Adds the jobs of a file, each as a job of its own.
     pub fn add_from(self, store: Store, file: File) {
         self.act(async move |storage| {
-            let Ok(buffer) = JsFuture::from(file.array_buffer()).await else {
-                return Err(Fault::Failed);
-            };
-            let jobs = match read_jobs(&js_sys::Uint8Array::new(&buffer).to_vec()) {
-                Ok(jobs) => jobs,
-                Err(error) => {
+            let jobs = match bytes_of(&file).await.map(|bytes| read_jobs(&bytes)) {
+                Some(Ok(jobs)) => jobs,
+                Some(Err(error)) => {
                     self.said.set(store.say(Message::File(&error)));
+                    return Ok(());
+                }
+                None => {
+                    self.said.set(label_text(Label::FileNotRead));
                     return Ok(());
                 }
             };

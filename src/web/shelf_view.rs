@@ -1,12 +1,12 @@
 //! The kept jobs as a dialog: to find one, open it, name it, copy it, and to take them all elsewhere.
 
+use super::file_button::FileButton;
 use super::over_page::OverPage;
 use super::rest::{Press, pressed};
 use super::shelf::{Entry, Shelf, shelf_text};
 use super::store::Store;
 use crate::editor::Action;
 use crate::report::words::{Label, ShelfLabel};
-use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
@@ -77,16 +77,7 @@ fn Kept() -> impl IntoView {
     let store = expect_context::<Store>();
     let shelf = expect_context::<Shelf>();
     let words = RwSignal::new(String::new());
-    let file = NodeRef::<html::Input>::new();
-    let add = move |_| {
-        if let Some(input) = file.get() {
-            if let Some(chosen) = input.files().and_then(|files| files.get(0)) {
-                shelf.add_from(store, chosen);
-            }
-            // The same file can be chosen again.
-            input.set_value("");
-        }
-    };
+    let chosen = Callback::new(move |file| shelf.add_from(store, file));
     let found = move || {
         let words = words.get();
         shelf.entries.with(|entries| {
@@ -143,21 +134,11 @@ fn Kept() -> impl IntoView {
             <button type="button" on:click=move |_| shelf.save_all()>
                 {shelf_text(ShelfLabel::SaveAll)}
             </button>
-            <button
-                type="button"
-                on:click=move |_| { if let Some(input) = file.get() { input.click(); } }
-            >
-                {shelf_text(ShelfLabel::AddFrom)}
-            </button>
-            <input
-                node_ref=file
+            <FileButton
+                label=shelf_text(ShelfLabel::AddFrom)
                 id="shelf-file"
-                class="visually-hidden"
-                type="file"
                 accept=".json,application/json"
-                tabindex="-1"
-                aria-label=shelf_text(ShelfLabel::AddFrom)
-                on:change=add
+                chosen
             />
         </div>
     }

@@ -72,6 +72,7 @@ pub enum Label {
     PictureScale,
     PictureTooLarge,
     NoPicture,
+    FileNotRead,
     DrawDone,
     DrawLength,
     DrawLengthHint,
