@@ -28,14 +28,15 @@ pub(super) fn LengthField(
     view! { <Field id label=label_text(label) hint=hint.map(label_text) shown take=Callback::new(move |text: String| parse(&text).err())/> }
 }
 
-/// A field for a plain number with a unit after it.
+/// A field for a plain number, with a unit after its name where that does not give it.
 #[component]
 pub(super) fn NumberField(
     id: &'static str,
     label: Label,
     #[prop(optional, into)] hint: Option<Label>,
     /// The number's unit in each system.
-    unit: fn(UnitSystem) -> &'static str,
+    #[prop(optional)]
+    unit: Option<fn(UnitSystem) -> &'static str>,
     /// The number now, as it is shown.
     shown: Signal<String>,
     /// Takes a number.
@@ -49,9 +50,9 @@ pub(super) fn NumberField(
         }
         None => Some(store.say(Message::NotANumber { text: &text })),
     };
-    let labelled = move || match unit(store.units.get()) {
-        "" => label_text(label),
-        unit => format!("{} ({unit})", label_text(label)),
+    let labelled = move || match unit {
+        None => label_text(label),
+        Some(unit) => format!("{} ({})", label_text(label), unit(store.units.get())),
     };
     view! { <Field id label=Signal::derive(labelled) hint=hint.map(label_text) shown take=Callback::new(parse)/> }
 }

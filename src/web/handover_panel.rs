@@ -37,7 +37,7 @@ impl Wishes {
 }
 
 /// A text of the panel.
-pub(super) fn text(label: HandoverLabel) -> String {
+pub(super) fn handover_text(label: HandoverLabel) -> String {
     label_text(Label::Handover(label))
 }
 
@@ -50,12 +50,15 @@ pub(super) fn HandoverPanel() -> impl IntoView {
     };
     let store = expect_context::<Store>();
     let readings = vec![
-        (SheetReading::Customer, text(HandoverLabel::Customer)),
-        (SheetReading::Trade, text(HandoverLabel::Trade)),
+        (
+            SheetReading::Customer,
+            handover_text(HandoverLabel::Customer),
+        ),
+        (SheetReading::Trade, handover_text(HandoverLabel::Trade)),
     ];
     let papers = vec![
-        (Paper::Letter, text(HandoverLabel::Letter)),
-        (Paper::A4, text(HandoverLabel::A4)),
+        (Paper::Letter, handover_text(HandoverLabel::Letter)),
+        (Paper::A4, handover_text(HandoverLabel::A4)),
     ];
     let languages = PaperLanguage::ALL.map(|language| {
         let name = match language {
@@ -66,8 +69,8 @@ pub(super) fn HandoverPanel() -> impl IntoView {
     });
     view! {
         <section class="panel handover" aria-labelledby="handover-title">
-            <h2 id="handover-title">{text(HandoverLabel::Heading)}</h2>
-            <p class="fine">{text(HandoverLabel::Hint)}</p>
+            <h2 id="handover-title">{handover_text(HandoverLabel::Heading)}</h2>
+            <p class="fine">{handover_text(HandoverLabel::Hint)}</p>
             {choice("handover-reading", HandoverLabel::ReadBy, readings, wishes.reading)}
             {choice("handover-paper", HandoverLabel::Paper, papers, wishes.paper)}
             {choice("handover-language", HandoverLabel::Language, languages.to_vec(), wishes.language)}
@@ -87,6 +90,6 @@ fn choice<T: Copy + PartialEq + Send + Sync + 'static>(
 ) -> impl IntoView {
     let set = Callback::new(move |choice| chosen.set(choice));
     view! {
-        <RadioChoice name legend=text(label) shows_legend=true choices chosen=chosen.into() set/>
+        <RadioChoice name legend=handover_text(label) shows_legend=true choices chosen=chosen.into() set/>
     }
 }

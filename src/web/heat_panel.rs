@@ -1,9 +1,9 @@
 //! The line of temperatures under the pressure line, and what heat and moisture come to.
 
-use super::air_panel::{degrees, temperature_unit};
-use super::phase_fields::label;
+use super::air_panel::degrees;
+use super::grounds::{GroundsName, GroundsText};
+use super::phase_fields::heat_text;
 use super::plot_span::PlotSpan;
-use super::site_grounds::{GroundsName, GroundsText};
 use super::store::Store;
 use crate::plan::ElementId;
 use crate::report::words::{HeatFormula, HeatLabel, Message};
@@ -21,15 +21,15 @@ pub(super) fn HeatPanel() -> impl IntoView {
     view! {
         <section class="panel heat" aria-labelledby="heat-title">
             <h2 id="heat-title">
-                {label(HeatLabel::Line)} ", "
-                {move || temperature_unit(store.units.get())}
+                {heat_text(HeatLabel::Line)} ", "
+                {move || store.units.get().temperature_unit()}
             </h2>
-            <Show when=move || follows.get() fallback=|| view! { <p>{label(HeatLabel::AirKeepsTemperature)}</p> }>
+            <Show when=move || follows.get() fallback=|| view! { <p>{heat_text(HeatLabel::AirKeepsTemperature)}</p> }>
                 <Plot/>
                 <Figures/>
             </Show>
-            <p class="fine">{label(HeatLabel::LineMeaning)}</p>
-            <p class="fine">{label(HeatLabel::DryingTime)}</p>
+            <p class="fine">{heat_text(HeatLabel::LineMeaning)}</p>
+            <p class="fine">{heat_text(HeatLabel::DryingTime)}</p>
         </section>
     }
 }
@@ -110,7 +110,7 @@ fn Names(plot: Memo<Option<HeatPlot>>) -> impl IntoView {
                     Line::Wall => HeatLabel::LineWall,
                     Line::DewPoint => HeatLabel::LineDewPoint,
                 };
-                view! { <text class="plot-name end" x=WIDTH - RIGHT - 6.0 y=y>{label(name)}</text> }
+                view! { <text class="plot-name end" x=WIDTH - RIGHT - 6.0 y=y>{heat_text(name)}</text> }
             })
             .collect_view()
     }
@@ -159,7 +159,7 @@ fn Figure(which: HeatFormula) -> impl IntoView {
     view! {
         <div class:absent=move || value.with(Option::is_none)>
             <dl class="pairs heat-figures">
-                <dt><GroundsName name=label(which.label()) id=id.clone() open/></dt>
+                <dt><GroundsName name=heat_text(which.label()) id=id.clone() open/></dt>
                 <dd>{value}</dd>
             </dl>
             <GroundsText id open text=grounds/>

@@ -1,5 +1,6 @@
 //! A value that the user sets in place of the project's own.
 
+use super::field::number;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Input, Override};
@@ -32,14 +33,14 @@ pub(super) fn OwnValue(input: Input) -> impl IntoView {
     };
     let used = move |_| {
         let mut numbers = [0.0; 3];
-        for (number, field) in numbers.iter_mut().zip([low, likely, high]) {
+        for (own, field) in numbers.iter_mut().zip([low, likely, high]) {
             let typed = text(field);
-            let Ok(value) = typed.trim().replacen(',', ".", 1).parse() else {
+            let Some(value) = number(&typed) else {
                 let message = Message::NotANumber { text: &typed };
                 store.trouble.set(store.say(message));
                 return;
             };
-            *number = value;
+            *own = value;
         }
         let [low, likely, high] = numbers;
         let value = Some(Override {

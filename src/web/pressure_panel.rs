@@ -38,7 +38,7 @@ pub(super) fn PressurePanel() -> impl IntoView {
         <section class="panel pressure" aria-labelledby="pressure-title">
             <h2 id="pressure-title">
                 {label_text(Label::PressureLine)} ", "
-                {move || store.units.get().pressure(Pressure::ZERO).unit}
+                {move || store.units.get().pressure_unit()}
             </h2>
             <Show when=move || works.get() fallback=|| view! { <p>{label_text(Label::NoAirflowFigure)}</p> }>
                 <PlotView plot/>

@@ -172,9 +172,10 @@ fn Asking() -> impl IntoView {
                 inputmode="decimal"
                 autocomplete="off"
                 aria-describedby="side-guess-wrong"
+                aria-invalid=move || (!wrong.with(String::is_empty)).to_string()
                 on:keydown=move |event| if event.key() == "Enter" { add(); }
             />
-            <p id="side-guess-wrong" class="field-error" role="alert">{move || wrong.get()}</p>
+            <p id="side-guess-wrong" class="field-note" role="alert">{move || wrong.get()}</p>
         </div>
         <div class="more-buttons">
             <button type="button" on:click=move |_| add()>{side_text(SideLabel::GuessAdd)}</button>

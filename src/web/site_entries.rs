@@ -1,8 +1,8 @@
 //! What was read and done during the visit, in order, each reading beside the clean run's.
 
+use super::grounds::{GroundsName, GroundsText};
 use super::open_visit::change_visit;
 use super::site_figures::{clean_of, clean_text, limit_text, read_text};
-use super::site_grounds::{GroundsName, GroundsText};
 use super::site_words::{say_entry, site_text};
 use super::store::Store;
 use super::totals::VerdictWord;

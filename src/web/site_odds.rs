@@ -1,9 +1,9 @@
 //! What the readings mean: faults by their odds, and the test that tells the most next.
 
 use super::band_protocol::SiteAnswer;
+use super::grounds::{GroundsName, GroundsText};
 use super::open_visit::change_visit;
 use super::site_entry::Form;
-use super::site_grounds::{GroundsName, GroundsText};
 use super::site_words::{say_cause, say_test, shown, site_text};
 use super::store::Store;
 use crate::diagnosis::{CauseOdds, Diagnosis, Suggestion};

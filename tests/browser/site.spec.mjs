@@ -310,10 +310,10 @@ test('a figure says where it comes from', async ({ page, site }) => {
   await expect(ask).toHaveAttribute('aria-expanded', 'false');
   await ask.click();
   await expect(ask).toHaveAttribute('aria-expanded', 'true');
-  await expect(reading.locator('.site-grounds')).toHaveText(/p = losses beyond .* = \d+\.\d Pa - \d+\.\d Pa = 137\.\d Pa; Q is where.*512 draws.*standard error of \d+\.\d Pa/);
+  await expect(reading.locator('.grounds')).toHaveText(/p = losses beyond .* = \d+\.\d Pa - \d+\.\d Pa = 137\.\d Pa; Q is where.*512 draws.*standard error of \d+\.\d Pa/);
   await it.faults.first().locator('.site-chance .ask').click();
-  await expect(it.faults.first().locator('.site-grounds')).toContainText('Before anything was read: ');
-  await expect(it.faults.first().locator('.site-grounds')).toContainText('common practice');
+  await expect(it.faults.first().locator('.grounds')).toContainText('Before anything was read: ');
+  await expect(it.faults.first().locator('.grounds')).toContainText('common practice');
 });
 
 for (const colorScheme of ['light', 'dark']) {
