@@ -42,6 +42,7 @@ mod keep_jobs;
 mod keep_news;
 mod keep_store;
 mod keep_view;
+mod keeper;
 mod keys;
 mod keys_help;
 mod large_type;
