@@ -1,6 +1,7 @@
 //! Three short steps for somebody who is here for the first time, folded away in one line until it is
 //! asked for, and gone for good once it is closed.
 
+use super::focus::focus_drawing;
 use super::own_build::build;
 use super::store::{Store, label_text};
 use crate::report::words::Label;
@@ -20,6 +21,7 @@ pub(super) fn FirstSteps() -> impl IntoView {
     let closed = RwSignal::new(was_closed());
     let close = move |_| {
         closed.set(true);
+        focus_drawing();
         if let Ok(Some(storage)) = window().local_storage() {
             // A browser that keeps nothing shows it again next time.
             let _ = storage.set_item(CLOSED, "closed");

@@ -27,6 +27,7 @@ mod field;
 mod file_button;
 mod files;
 mod first_steps;
+mod focus;
 mod foot;
 mod ghost_view;
 mod grounds;

@@ -1,12 +1,14 @@
 //! The kept jobs as a dialog: to find one, open it, name it, copy it, and to take them all elsewhere.
 
 use super::file_button::FileButton;
+use super::focus::{focus_first, focus_on};
 use super::over_page::OverPage;
 use super::rest::{Press, pressed};
 use super::shelf::{Entry, Shelf, shelf_text};
 use super::store::Store;
 use crate::editor::Action;
 use crate::report::words::{Label, ShelfLabel};
+use leptos::html;
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
@@ -97,7 +99,18 @@ fn Kept() -> impl IntoView {
             _ => None,
         })
     };
-    let put_back = move || {
+    let put_back_button = NodeRef::<html::Button>::new();
+    Effect::new(move |_| {
+        // The row that was pressed is gone, and the focus with it.
+        if let Some(button) = put_back_button.get() {
+            focus_on(&button);
+        }
+    });
+    let put_back = move |_| {
+        focus_first("#shelf-find");
+        shelf.put_back();
+    };
+    let deleted = move || {
         let entry = shelf.deleted.get()?;
         let title = entry
             .plan
@@ -105,7 +118,7 @@ fn Kept() -> impl IntoView {
             .unwrap_or_default();
         Some(view! {
             <span>{shelf_text(ShelfLabel::Deleted)} ": " {title} " "</span>
-            <button type="button" on:click=move |_| shelf.put_back()>
+            <button node_ref=put_back_button type="button" on:click=put_back>
                 {shelf_text(ShelfLabel::PutBack)}
             </button>
         })
@@ -119,7 +132,7 @@ fn Kept() -> impl IntoView {
                 on:input=move |event| words.set(event_target_value(&event))
             />
         </div>
-        <p role="status" class="shelf-said">{move || shelf.said.get()} {put_back}</p>
+        <p role="status" class="shelf-said">{move || shelf.said.get()} {deleted}</p>
         {move || nothing().map(|label| view! { <p>{shelf_text(label)}</p> })}
         <ul class="shelf-jobs">
             <For
