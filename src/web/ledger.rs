@@ -39,7 +39,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
         })
     });
     let units = move || store.units.get();
-    let length_unit = move || units().equivalent_length(Length::ZERO).unit;
+    let length_unit = move || units().equivalent_length_unit();
     let orders = vec![
         (false, label_text(Label::LedgerInRunOrder)),
         (true, label_text(Label::LedgerRanked)),
@@ -64,7 +64,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
                             <th scope="col" class="figure">{label_text(Label::ColumnRank)}</th>
                             <th scope="col">{label_text(Label::ColumnElement)}</th>
                             <th scope="col" class="figure">
-                                {label_text(Label::ColumnLoss)} <small>{move || units().pressure(Pressure::ZERO).unit}</small>
+                                {label_text(Label::ColumnLoss)} <small>{move || units().pressure_unit()}</small>
                             </th>
                             <th scope="col" class="figure">{label_text(Label::ColumnShare)}</th>
                             <th scope="col" class="figure">
@@ -106,14 +106,9 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
         Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
     let placed = found.clone();
     let element = Memo::new(move |_| {
-        store.steady.with(|results| {
-            results
-                .figures
-                .elements
-                .iter()
-                .find(|element| element.id == found)
-                .cloned()
-        })
+        store
+            .steady
+            .with(|results| results.figures.element(&found).cloned())
     });
     let place = Memo::new(move |_| {
         store.steady.with(|results| {
