@@ -25,6 +25,8 @@ pub(super) fn Odds(visit: Memo<Visit>, form: Form) -> impl IntoView {
     let begun = move || store.plan.with(|plan| !plan.visits.is_empty());
     let heat = move || visit.with_untracked(|visit| visit.always_heats);
     let found = move || {
+        // A component says what it says once: in other units it is made anew.
+        store.units.track();
         let site = site.get()?;
         let diagnosis = site.diagnosis.clone()?;
         Some(view! {

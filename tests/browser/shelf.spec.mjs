@@ -76,6 +76,7 @@ test('a copy is a job of its own, and a deleted job can be put back', async ({ p
   await expect(rows(dialog)).toHaveCount(3);
   expect(await jobsStored(page)).toBe(3);
   await expect(dialog.getByRole('status')).toContainText('Deleted: Attic run');
+  await expect(dialog.getByRole('button', { name: 'Put it back' })).toBeFocused();
   await dialog.getByRole('button', { name: 'Put it back' }).click();
   await expect(rows(dialog)).toHaveCount(4);
   expect(await names(dialog)).toContain('Attic run');
