@@ -2,7 +2,7 @@
 
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message};
-use crate::units::{Length, UnitSystem, parse_length};
+use crate::units::{Length, UnitSystem, parse_length, parse_number};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlSelectElement;
@@ -43,7 +43,7 @@ pub(super) fn NumberField(
     set: Callback<f64>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let parse = move |text: String| match number(&text) {
+    let parse = move |text: String| match parse_number(&text) {
         Some(number) => {
             set.run(number);
             None
@@ -100,7 +100,7 @@ pub(super) fn MaybeNumberField(
             set.run(None);
             return None;
         }
-        match number(&text) {
+        match parse_number(&text) {
             Some(number) => {
                 set.run(Some(number));
                 None
@@ -110,15 +110,6 @@ pub(super) fn MaybeNumberField(
     };
     let labelled = move || format!("{} ({})", label_text(label), unit(store.units.get()));
     view! { <Field id label=Signal::derive(labelled) hint=Some(label_text(hint)) shown take=Callback::new(parse)/> }
-}
-
-/// A number as people type it.
-pub(super) fn number(text: &str) -> Option<f64> {
-    let plain = text.trim().replace('\u{2212}', "-").replacen(',', ".", 1);
-    plain
-        .parse::<f64>()
-        .ok()
-        .filter(|number| number.is_finite())
 }
 
 /// A field for a free text.

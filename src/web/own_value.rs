@@ -1,11 +1,11 @@
 //! A value that the user sets in place of the project's own.
 
-use super::field::number;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Input, Override};
 use crate::report::words::{Label, Message};
 use crate::system::COEFFICIENTS;
+use crate::units::parse_number;
 use leptos::prelude::*;
 
 #[component]
@@ -33,14 +33,14 @@ pub(super) fn OwnValue(input: Input) -> impl IntoView {
     };
     let used = move |_| {
         let mut numbers = [0.0; 3];
-        for (own, field) in numbers.iter_mut().zip([low, likely, high]) {
+        for (number, field) in numbers.iter_mut().zip([low, likely, high]) {
             let typed = text(field);
-            let Some(value) = number(&typed) else {
+            let Some(value) = parse_number(&typed) else {
                 let message = Message::NotANumber { text: &typed };
                 store.trouble.set(store.say(message));
                 return;
             };
-            *own = value;
+            *number = value;
         }
         let [low, likely, high] = numbers;
         let value = Some(Override {

@@ -1,10 +1,9 @@
 //! From what was typed to a reading in SI.
 
-use super::field::number;
 use super::site_entry::Form;
 use crate::plan::{Against, Measured, Reading};
 use crate::report::words::SiteLabel;
-use crate::units::{Pressure, TemperatureDifference, UnitSystem, Velocity};
+use crate::units::{Pressure, TemperatureDifference, UnitSystem, Velocity, parse_number};
 use leptos::prelude::*;
 
 /// What can be read.
@@ -140,7 +139,7 @@ pub(super) fn typed_reading(form: Form, units: UnitSystem) -> Result<Reading, St
 fn figures(text: &str) -> Result<Vec<f64>, String> {
     let parts = text.split([' ', ';', '\t']).filter(|part| !part.is_empty());
     let figures: Vec<f64> = parts
-        .map(|part| number(part).ok_or_else(|| part.to_owned()))
+        .map(|part| parse_number(part).ok_or_else(|| part.to_owned()))
         .collect::<Result<_, _>>()?;
     if figures.is_empty() {
         return Err(text.to_owned());
