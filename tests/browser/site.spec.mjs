@@ -109,7 +109,7 @@ test('a reading stands beside the clean run, and the advice leads to the fault',
 test('what cannot be is refused, what hardly can be is doubted', async ({ page, site }) => {
   const it = await Site.open(page, site);
   const said = it.panel.locator('.site-said');
-  for (const [figure, why] of [['-80', 'below zero'], ['6000', 'times the greatest pressure'], ['ten', 'is not a number']]) {
+  for (const [figure, why] of [['-80', 'below zero'], ['6000', 'times the greatest pressure'], ['ten', 'was not understood as a number'], ['1,250', '“1,250” was not understood']]) {
     await it.value.fill(figure);
     await it.panel.getByRole('button', { name: 'Add reading' }).click();
     await expect(said).toContainText(why);
