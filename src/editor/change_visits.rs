@@ -2,7 +2,7 @@
 //! where there is none.
 
 use super::change::{Changed, alter};
-use crate::plan::{Entry, Field, Override, Plan, Preparation, ValueError, Visit, VisitPicture};
+use crate::plan::{Entry, Override, Plan, Preparation, Visit, VisitPicture};
 use crate::report::words::{ActionName, Refusal};
 
 /// A change of a visit.
@@ -75,7 +75,6 @@ fn changed(plan: &Plan, visit: Option<&str>, change: VisitChange) -> Changed {
         VisitChange::RemovePicture(picture) if !has(|visit| visit.pictures.len(), *picture) => {
             return Err(Refusal::NoSuchElement);
         }
-        VisitChange::AddPicture(_) => room_for_a_picture(plan)?,
         _ => {}
     }
     alter(plan, |plan| match change {
@@ -95,23 +94,6 @@ fn changed(plan: &Plan, visit: Option<&str>, change: VisitChange) -> Changed {
             }
         }
     })
-}
-
-/// All visits' pictures go into one file, which has an end.
-fn room_for_a_picture(plan: &Plan) -> Result<(), Refusal> {
-    let count: usize = plan.visits.iter().map(|visit| visit.pictures.len()).sum();
-    #[allow(clippy::cast_precision_loss, reason = "a few pictures")]
-    let value = (count + 1) as f64;
-    let field = Field::VISIT_PICTURES;
-    if field.holds(value) {
-        return Ok(());
-    }
-    let path = "visits[].pictures".to_owned();
-    Err(Refusal::Value(ValueError::OutOfRange {
-        path,
-        value,
-        field,
-    }))
 }
 
 fn of_visit(visit: &mut Visit, change: VisitChange) {

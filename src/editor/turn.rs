@@ -3,6 +3,7 @@
 use super::change::{Changed, checked};
 use super::snap::{along, as_exact_as, exact};
 use crate::plan::{ObstacleKind, OutletSide, Plan, Point, ThingId};
+use crate::report::words::Refusal;
 use crate::units::Length;
 use std::collections::BTreeSet;
 
@@ -58,11 +59,13 @@ struct Rectangle {
 }
 
 /// Turns things about the middle of the rectangle that holds them. The picture stays: a floor plan is
-/// turned before it is opened.
+/// turned before it is opened. An opening goes with its wall.
 pub(super) fn turn(plan: &Plan, things: &BTreeSet<ThingId>, turn: Turn) -> Changed {
-    let Some(about) = super::change_things::middle(plan, things) else {
-        return Ok(plan.clone());
-    };
+    let stays = |id: &ThingId| matches!(id, ThingId::Picture | ThingId::Opening(_));
+    if things.iter().all(stays) {
+        return Err(Refusal::NothingToTurn);
+    }
+    let about = super::change_things::middle(plan, things).ok_or(Refusal::NothingToTurn)?;
     // Figures are exact where the middle itself is.
     let about = Point::new(exact(about.x), exact(about.y));
     let mut turned = plan.clone();

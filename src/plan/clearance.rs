@@ -75,7 +75,7 @@ pub fn clashes(plan: &Plan, path: &RunPath) -> Vec<Clash> {
             from: ends.0,
             to: ends.1,
             half,
-            level: level_at(plan.ceiling_height, piece.height),
+            level: plan.level_at(piece.height),
         };
         let mut add = |with: ClashWith, by: f64| {
             let by = Length::from_metres(by);
@@ -116,17 +116,6 @@ fn half_width(plan: &Plan, point: Option<usize>, duct: Duct) -> f64 {
         _ => own.unwrap_or(plan.run.diameter),
     };
     width.metres() / 2.0
-}
-
-/// The level that a height above the floor is on, in a room of a ceiling's height.
-pub fn level_at(ceiling: Length, height: Length) -> Level {
-    if height < Length::ZERO {
-        Level::CrawlSpace
-    } else if height > ceiling {
-        Level::CeilingSpace
-    } else {
-        Level::Room
-    }
 }
 
 struct Leg {

@@ -93,8 +93,8 @@ impl Field {
     pub const VISITS: Self = Self::new(0.0, 200.0);
     /// The Base64 text of a visit's picture, characters.
     pub const VISIT_PICTURE: Self = Self::new(4.0, 130_000.0);
-    /// How many pictures a visit may hold; so many are added to a plan in all, which leaves room in its
-    /// file for a floor plan's picture.
+    /// How many pictures the visits of a plan may hold together, which leaves room in its file for a
+    /// floor plan's picture.
     pub const VISIT_PICTURES: Self = Self::new(0.0, 12.0);
     /// A free text of the handover sheet, characters.
     pub const HANDOVER_TEXT: Self = Self::new(0.0, 10_000.0);
@@ -119,5 +119,11 @@ impl Field {
     /// Whether `value` lies inside; a not-a-number does not.
     pub fn holds(self, value: f64) -> bool {
         (self.least..=self.greatest).contains(&value)
+    }
+
+    /// Whether so many lie inside.
+    #[allow(clippy::cast_precision_loss, reason = "counts are far below 2^52")]
+    pub fn holds_count(self, count: usize) -> bool {
+        self.holds(count as f64)
     }
 }

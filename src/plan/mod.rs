@@ -30,6 +30,7 @@ mod thing;
 mod uncertain;
 mod validate;
 mod validate_leg;
+mod validate_room;
 mod validate_visits;
 mod visit;
 mod visit_picture;
@@ -37,7 +38,7 @@ mod visit_picture;
 pub use bounds::Bounds;
 pub use clearance::{
     ALONG, Clash, ClashWith, HALF_MEMBER, LEAST_CUT, LUMBER_SOURCE, ROUTE_SOURCE, clashes,
-    level_at, segment_distance,
+    segment_distance,
 };
 pub use code::{CodeChoice, MakerLimits, RuleSetId};
 pub use difference::{Difference, LegDifference, differences};

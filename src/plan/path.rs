@@ -247,8 +247,8 @@ impl RunPath {
         let mut heading = plan.dryer.outlet_heading();
         let mut node = NodeId::Outlet;
         let mut fitting = &run.outlet;
-        // A riser at the outlet has the duct of the leg that leaves.
-        let mut duct = run.points.first().map_or(Duct::Rigid, |point| point.duct);
+        let duct_of_riser = |at| run.duct_of_riser(at).map_or(Duct::Rigid, |leg| leg.duct);
+        let mut duct = duct_of_riser(None);
         let mut coinciding = Vec::new();
         for (index, point) in run.points.iter().enumerate() {
             let Some(next) = at.heading_to(point.position) else {
@@ -264,7 +264,7 @@ impl RunPath {
                 point.duct,
                 (at, point.position),
             );
-            let riser = run.duct_of_riser(index).map_or(Duct::Rigid, |leg| leg.duct);
+            let riser = duct_of_riser(Some(index));
             (at, heading, node, fitting, duct) = (point.position, next, id, &point.fitting, riser);
         }
         walk.node(&node, at, fitting, duct, heading, None);

@@ -54,9 +54,13 @@ impl Run {
             .into()
     }
 
-    /// The point whose leg lends its duct to a riser at the point with this index: the leg that
-    /// arrives, and past a recessed wall box the one that leaves, if any does.
-    pub fn duct_of_riser(&self, index: usize) -> Option<&RunPoint> {
+    /// The point whose leg lends its duct to a riser at the point with this index, none at the dryer's
+    /// outlet: the leg that arrives; at the outlet and past a recessed wall box the one that leaves, if
+    /// any does.
+    pub fn duct_of_riser(&self, index: Option<usize>) -> Option<&RunPoint> {
+        let Some(index) = index else {
+            return self.points.first();
+        };
         let point = self.points.get(index)?;
         if point.leg.ends_in_wall_box {
             self.points.get(index + 1)

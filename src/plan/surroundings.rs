@@ -1,17 +1,26 @@
 //! What lies about a place of the run: its level, and the zone that it is in.
 
-use super::{Level, Plan, Point, Zone};
+use super::{Level, Plan, Point, Zone, ZoneKind};
 use crate::units::Length;
 
 impl Plan {
-    /// The level of a height above the room's floor.
+    /// The level of a height above the room's floor; floor and ceiling themselves are the room's.
+    ///
+    /// ```
+    /// use elbowroom::plan::{Level, blank};
+    /// use elbowroom::units::Length;
+    /// let plan = blank(String::new());
+    /// assert_eq!(plan.level_at(plan.ceiling_height), Level::Room);
+    /// let above = plan.ceiling_height + Length::from_metres(0.001);
+    /// assert_eq!(plan.level_at(above), Level::CeilingSpace);
+    /// ```
     pub fn level_at(&self, height: Length) -> Level {
         if height < Length::ZERO {
             Level::CrawlSpace
-        } else if height < self.ceiling_height {
-            Level::Room
-        } else {
+        } else if height > self.ceiling_height {
             Level::CeilingSpace
+        } else {
+            Level::Room
         }
     }
 
@@ -20,6 +29,14 @@ impl Plan {
         let level = self.level_at(height);
         let mut zones = self.zones.iter().rev();
         zones.find(|zone| zone.level == level && zone.covers(place))
+    }
+
+    /// Whether a place and height are in a drawn space of the building.
+    pub fn is_indoors(&self, place: Point, height: Length) -> bool {
+        let level = self.level_at(height);
+        let is_of_building = |zone: &&Zone| zone.kind != ZoneKind::Outdoors && zone.level == level;
+        let mut building = self.zones.iter().filter(is_of_building);
+        building.any(|zone| zone.covers(place))
     }
 }
 

@@ -1,9 +1,10 @@
 //! Checks every value of a plan against its limits.
 
 use super::element::is_id;
-use super::{Field, ObstacleKind, Plan};
+use super::{Field, Plan};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
+use std::fmt::Arguments;
 
 /// Which value of a plan cannot be, and what could.
 #[derive(Debug, Clone, PartialEq, thiserror::Error, Serialize, Deserialize)]
@@ -40,6 +41,15 @@ pub enum ValueError {
         /// The path to it.
         path: String,
     },
+    /// The visits have more pictures together than go into a plan's file.
+    TooManyPictures {
+        /// The path to those of the visit with the first that is too many.
+        path: String,
+        /// How many all visits have together.
+        count: usize,
+        /// How many they may have.
+        field: Field,
+    },
 }
 
 impl ValueError {
@@ -50,7 +60,8 @@ impl ValueError {
             | Self::BadId { path }
             | Self::NoSuchWall { path }
             | Self::NotBase64 { path }
-            | Self::NotSettable { path } => path,
+            | Self::NotSettable { path }
+            | Self::TooManyPictures { path, .. } => path,
             Self::NoPoints => "run.points",
         }
     }
@@ -69,6 +80,9 @@ pub fn validate(plan: &Plan) -> Result<(), ValueError> {
     check.first.map_or(Ok(()), Err)
 }
 
+/// The path to a value in the file, written only where the value fails.
+pub(super) type Path<'a> = Arguments<'a>;
+
 #[derive(Default)]
 pub(super) struct Check {
     first: Option<ValueError>,
@@ -79,10 +93,10 @@ impl Check {
         self.first.get_or_insert(error);
     }
 
-    pub(super) fn value(&mut self, path: &str, value: f64, field: Field) {
+    pub(super) fn value(&mut self, path: Path<'_>, value: f64, field: Field) {
         if !field.holds(value) {
             self.fail(ValueError::OutOfRange {
-                path: path.to_owned(),
+                path: path.to_string(),
                 value,
                 field,
             });
@@ -90,7 +104,7 @@ impl Check {
     }
 
     #[allow(clippy::cast_precision_loss, reason = "counts are far below 2^52")]
-    pub(super) fn count(&mut self, path: &str, count: usize, field: Field) {
+    pub(super) fn count(&mut self, path: Path<'_>, count: usize, field: Field) {
         self.value(path, count as f64, field);
     }
 
@@ -107,199 +121,129 @@ impl Check {
 
     fn site(&mut self, plan: &Plan) {
         let site = &plan.site;
-        self.value("site.altitude_m", site.altitude.metres(), Field::ALTITUDE);
+        self.value(
+            format_args!("site.altitude_m"),
+            site.altitude.metres(),
+            Field::ALTITUDE,
+        );
         let outdoors = site.outdoor_temperature.celsius();
         self.value(
-            "site.outdoor_temperature_degc",
+            format_args!("site.outdoor_temperature_degc"),
             outdoors,
             Field::OUTDOOR_TEMPERATURE,
         );
         let humidity = site.outdoor_relative_humidity;
-        self.value("site.outdoor_relative_humidity", humidity, Field::HUMIDITY);
+        self.value(
+            format_args!("site.outdoor_relative_humidity"),
+            humidity,
+            Field::HUMIDITY,
+        );
         let house = site.house_pressure.pascals();
-        self.value("site.house_pressure_pa", house, Field::HOUSE_PRESSURE);
+        self.value(
+            format_args!("site.house_pressure_pa"),
+            house,
+            Field::HOUSE_PRESSURE,
+        );
         if let Some(area) = site.make_up_free_area_m2 {
-            self.value("site.make_up_free_area_m2", area, Field::FREE_AREA);
+            self.value(
+                format_args!("site.make_up_free_area_m2"),
+                area,
+                Field::FREE_AREA,
+            );
         }
         let exhaust = &plan.exhaust;
         let temperature = exhaust.temperature.celsius();
         self.value(
-            "exhaust.temperature_degc",
+            format_args!("exhaust.temperature_degc"),
             temperature,
             Field::EXHAUST_TEMPERATURE,
         );
         self.value(
-            "exhaust.relative_humidity",
+            format_args!("exhaust.relative_humidity"),
             exhaust.relative_humidity,
             Field::HUMIDITY,
         );
         if let super::Flow::StatedAirflow { airflow } = plan.flow {
             let airflow = airflow.cubic_metres_per_second();
-            self.value("flow.airflow_m3_per_s", airflow, Field::AIRFLOW);
+            self.value(
+                format_args!("flow.airflow_m3_per_s"),
+                airflow,
+                Field::AIRFLOW,
+            );
         }
     }
 
-    fn room(&mut self, plan: &Plan) {
-        self.count("walls", plan.walls.len(), Field::COUNT);
-        self.ids("walls", plan.walls.iter().map(|wall| &*wall.id));
-        for (index, wall) in plan.walls.iter().enumerate() {
-            let ends = [
-                ("from_x_m", wall.from_x_m),
-                ("from_y_m", wall.from_y_m),
-                ("to_x_m", wall.to_x_m),
-                ("to_y_m", wall.to_y_m),
-            ];
-            for (name, value) in ends {
-                self.value(&format!("walls[{index}].{name}"), value, Field::COORDINATE);
-            }
-            let thickness = wall.thickness.metres();
-            self.value(
-                &format!("walls[{index}].thickness_m"),
-                thickness,
-                Field::THICKNESS,
-            );
-        }
-        self.count("openings", plan.openings.len(), Field::COUNT);
-        self.ids("openings", plan.openings.iter().map(|opening| &*opening.id));
-        for (index, opening) in plan.openings.iter().enumerate() {
-            if !plan.walls.iter().any(|wall| wall.id == opening.wall) {
-                self.fail(ValueError::NoSuchWall {
-                    path: format!("openings[{index}].wall"),
-                });
-            }
-            let (offset, width) = (opening.offset.metres(), opening.width.metres());
-            self.value(
-                &format!("openings[{index}].offset_m"),
-                offset,
-                Field::OFFSET,
-            );
-            self.value(&format!("openings[{index}].width_m"), width, Field::SIZE);
-        }
-        self.count("obstacles", plan.obstacles.len(), Field::COUNT);
-        self.ids(
-            "obstacles",
-            plan.obstacles.iter().map(|obstacle| &*obstacle.id),
-        );
-        for (index, obstacle) in plan.obstacles.iter().enumerate() {
-            self.value(
-                &format!("obstacles[{index}].x_m"),
-                obstacle.x_m,
-                Field::COORDINATE,
-            );
-            self.value(
-                &format!("obstacles[{index}].y_m"),
-                obstacle.y_m,
-                Field::COORDINATE,
-            );
-            let (width, depth) = (obstacle.width.metres(), obstacle.depth.metres());
-            self.value(&format!("obstacles[{index}].width_m"), width, Field::SIZE);
-            self.value(&format!("obstacles[{index}].depth_m"), depth, Field::SIZE);
-            if let ObstacleKind::Framing { spacing, .. } = obstacle.kind {
-                self.value(
-                    &format!("obstacles[{index}].kind.framing.spacing_m"),
-                    spacing.metres(),
-                    Field::SPACING,
-                );
-            }
-        }
-        self.zones(plan);
-        self.picture(plan);
-        self.value(
-            "ceiling_height_m",
-            plan.ceiling_height.metres(),
-            Field::CEILING,
-        );
-        let dryer = &plan.dryer;
-        self.value("dryer.x_m", dryer.x_m, Field::COORDINATE);
-        self.value("dryer.y_m", dryer.y_m, Field::COORDINATE);
-        self.value("dryer.width_m", dryer.width.metres(), Field::SIZE);
-        self.value("dryer.depth_m", dryer.depth.metres(), Field::SIZE);
-        self.value("dryer.turned_deg", dryer.turned_deg, Field::TURN);
-        self.value(
-            "dryer.outlet_height_m",
-            dryer.outlet_height.metres(),
-            Field::HEIGHT,
-        );
-    }
-
-    fn zones(&mut self, plan: &Plan) {
-        self.count("zones", plan.zones.len(), Field::COUNT);
-        self.ids("zones", plan.zones.iter().map(|zone| &*zone.id));
-        for (index, zone) in plan.zones.iter().enumerate() {
-            let path = |name: &str| format!("zones[{index}].{name}");
-            self.value(
-                &path("temperature_degc"),
-                zone.temperature.celsius(),
-                Field::ZONE_TEMPERATURE,
-            );
-            self.value(&path("x_m"), zone.x_m, Field::COORDINATE);
-            self.value(&path("y_m"), zone.y_m, Field::COORDINATE);
-            self.value(&path("width_m"), zone.width.metres(), Field::SIZE);
-            self.value(&path("depth_m"), zone.depth.metres(), Field::SIZE);
-        }
-    }
-
-    fn picture(&mut self, plan: &Plan) {
-        let Some(picture) = &plan.picture else {
-            return;
-        };
-        let path = "picture.data_base64".to_owned();
-        self.base64(path, &picture.data_base64, Field::PICTURE);
-        self.value("picture.x_m", picture.x_m, Field::COORDINATE);
-        self.value("picture.y_m", picture.y_m, Field::COORDINATE);
-        self.value("picture.width_m", picture.width.metres(), Field::SIZE);
-        self.value("picture.depth_m", picture.depth.metres(), Field::SIZE);
-    }
-
-    pub(super) fn base64(&mut self, path: String, data: &str, field: Field) {
-        self.count(&path, data.len(), field);
+    pub(super) fn base64(&mut self, path: Path<'_>, data: &str, field: Field) {
+        self.count(path, data.len(), field);
         if !is_base64(data) {
-            self.fail(ValueError::NotBase64 { path });
+            self.fail(ValueError::NotBase64 {
+                path: path.to_string(),
+            });
         }
     }
 
     fn run(&mut self, plan: &Plan) {
         let run = &plan.run;
-        self.value("run.diameter_m", run.diameter.metres(), Field::DIAMETER);
-        self.fitting("run.outlet", &run.outlet);
+        self.value(
+            format_args!("run.diameter_m"),
+            run.diameter.metres(),
+            Field::DIAMETER,
+        );
+        self.fitting(format_args!("run.outlet"), &run.outlet);
         if run.points.is_empty() {
             self.fail(ValueError::NoPoints);
         }
-        self.count("run.points", run.points.len(), Field::COUNT);
+        self.count(format_args!("run.points"), run.points.len(), Field::COUNT);
         self.ids("run.points", run.points.iter().map(|point| &*point.id));
         for (index, point) in run.points.iter().enumerate() {
-            let path = format!("run.points[{index}]");
-            self.value(&format!("{path}.x_m"), point.position.x, Field::COORDINATE);
-            self.value(&format!("{path}.y_m"), point.position.y, Field::COORDINATE);
-            self.leg(&path, point);
-            self.fitting(&path, &point.fitting);
+            let path = format_args!("run.points[{index}]");
+            self.value(
+                format_args!("{path}.x_m"),
+                point.position.x,
+                Field::COORDINATE,
+            );
+            self.value(
+                format_args!("{path}.y_m"),
+                point.position.y,
+                Field::COORDINATE,
+            );
+            self.leg(path, point);
+            self.fitting(path, &point.fitting);
         }
         let free = run.termination.free_area;
-        self.value("run.termination.free_area", free, Field::FREE_SHARE);
+        self.value(
+            format_args!("run.termination.free_area"),
+            free,
+            Field::FREE_SHARE,
+        );
     }
 
     fn overrides(&mut self, plan: &Plan) {
-        self.count("overrides", plan.overrides.len(), Field::OVERRIDES);
+        self.count(
+            format_args!("overrides"),
+            plan.overrides.len(),
+            Field::OVERRIDES,
+        );
         for (index, set) in plan.overrides.iter().enumerate() {
-            let path = format!("overrides[{index}]");
+            let path = format_args!("overrides[{index}]");
             let earlier = &plan.overrides[..index];
             if !set.input.is_settable() || earlier.iter().any(|other| other.input == set.input) {
                 self.fail(ValueError::NotSettable {
                     path: format!("{path}.input"),
                 });
             }
-            self.value(&format!("{path}.likely"), set.likely, Field::OVERRIDE);
+            self.value(format_args!("{path}.likely"), set.likely, Field::OVERRIDE);
             // The three stand in order.
             let below = Field {
                 least: 0.0,
                 greatest: set.likely,
             };
-            self.value(&format!("{path}.low"), set.low, below);
+            self.value(format_args!("{path}.low"), set.low, below);
             let above = Field {
                 least: set.likely,
                 ..Field::OVERRIDE
             };
-            self.value(&format!("{path}.high"), set.high, above);
+            self.value(format_args!("{path}.high"), set.high, above);
         }
     }
 
@@ -312,18 +256,18 @@ impl Check {
             ("remarks", &handover.remarks),
         ];
         for (name, text) in texts {
-            let path = format!("handover.{name}");
-            self.count(&path, text.chars().count(), Field::HANDOVER_TEXT);
+            let path = format_args!("handover.{name}");
+            self.count(path, text.chars().count(), Field::HANDOVER_TEXT);
         }
         let stock = &handover.stock_lengths;
         self.count(
-            "handover.stock_lengths_m",
+            format_args!("handover.stock_lengths_m"),
             stock.len(),
             Field::STOCK_LENGTHS,
         );
         for (index, length) in stock.iter().enumerate() {
-            let path = format!("handover.stock_lengths_m[{index}]");
-            self.value(&path, length.metres(), Field::STOCK_LENGTH);
+            let path = format_args!("handover.stock_lengths_m[{index}]");
+            self.value(path, length.metres(), Field::STOCK_LENGTH);
         }
     }
 
@@ -336,31 +280,31 @@ impl Check {
         ];
         for (name, length, field) in lengths {
             if let Some(length) = length {
-                self.value(&format!("code.maker.{name}"), length.metres(), field);
+                self.value(format_args!("code.maker.{name}"), length.metres(), field);
             }
         }
         if let Some(pressure) = maker.back_pressure {
-            let path = "code.maker.back_pressure_pa";
+            let path = format_args!("code.maker.back_pressure_pa");
             self.value(path, pressure.pascals(), Field::MAKER_BACK_PRESSURE);
         }
     }
 
-    fn fitting(&mut self, path: &str, fitting: &super::Fitting) {
+    fn fitting(&mut self, path: Path<'_>, fitting: &super::Fitting) {
         let radius = fitting.elbow.radius.metres();
         self.value(
-            &format!("{path}.elbow.centre_line_radius_m"),
+            format_args!("{path}.elbow.centre_line_radius_m"),
             radius,
             Field::RADIUS,
         );
         if let Some(riser) = &fitting.riser {
             self.value(
-                &format!("{path}.riser.rise_m"),
+                format_args!("{path}.riser.rise_m"),
                 riser.rise.metres(),
                 Field::RISE,
             );
             let radius = riser.elbow.radius.metres();
-            let path = format!("{path}.riser.elbow.centre_line_radius_m");
-            self.value(&path, radius, Field::RADIUS);
+            let path = format_args!("{path}.riser.elbow.centre_line_radius_m");
+            self.value(path, radius, Field::RADIUS);
         }
     }
 }

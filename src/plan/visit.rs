@@ -1,7 +1,7 @@
 //! What was done on site: the visits with their readings, looks and repairs. Values alone; what they
 //! mean is worked out in `diagnosis`.
 
-use super::{ElementId, Spot, VisitPicture};
+use super::{ElementId, Plan, Spot, VisitPicture};
 use crate::source::source;
 use crate::units::{Pressure, Temperature, TemperatureDifference, Velocity};
 use serde::{Deserialize, Serialize};
@@ -31,6 +31,15 @@ pub struct Visit {
     /// Pictures from before and after.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub pictures: Vec<VisitPicture>,
+}
+
+impl Plan {
+    /// The visit called `id`; the newest where none is named, or where it is gone.
+    pub fn visit_or_newest(&self, id: Option<&str>) -> Option<&Visit> {
+        let mut visits = self.visits.iter();
+        let named = id.and_then(|id| visits.find(|visit| &*visit.id == id));
+        named.or_else(|| self.visits.last())
+    }
 }
 
 /// One line of the list that is ticked before the first reading.

@@ -23,12 +23,11 @@ impl CsvTable {
     /// The text of its file.
     pub fn text(&self) -> String {
         let mut text = String::new();
-        let head = self.head.iter().map(|name| written(&inert(name)));
-        line(&mut text, head);
+        line(&mut text, self.head.iter().map(|name| text_cell(name)));
         for row in &self.rows {
             let cells = row.iter().map(|cell| match cell {
-                CsvCell::Text(text) => written(&inert(text)),
-                CsvCell::Figure(figure) => written(&number(figure)),
+                CsvCell::Text(text) => text_cell(text),
+                CsvCell::Figure(figure) => quoted(number(figure)),
             });
             line(&mut text, cells);
         }
@@ -42,10 +41,15 @@ fn line(text: &mut String, cells: impl Iterator<Item = String>) {
     text.push_str("\r\n");
 }
 
+/// A text as a cell holds it.
+pub(super) fn text_cell(text: &str) -> String {
+    quoted(inert(text))
+}
+
 /// A text that begins like a formula, with a quote before it, as spreadsheets mark plain text. Spaces
 /// and marks that nobody sees do not hide its beginning. Control signs become spaces, but for ends of
 /// lines, which a quoted cell can hold.
-pub(super) fn inert(text: &str) -> String {
+fn inert(text: &str) -> String {
     let is_unseen = |letter: char| {
         letter.is_whitespace()
             || matches!(
@@ -86,10 +90,11 @@ fn number(figure: &str) -> String {
     if is_number { plain } else { inert(figure) }
 }
 
-fn written(cell: &str) -> String {
+/// In quotes where it holds what parts cells and lines, or a space at an end, which a reader may drop.
+fn quoted(cell: String) -> String {
     if cell.contains(['"', ',', '\r', '\n']) || cell.starts_with(' ') || cell.ends_with(' ') {
         format!("\"{}\"", cell.replace('"', "\"\""))
     } else {
-        cell.to_owned()
+        cell
     }
 }

@@ -29,6 +29,22 @@ pub struct Figures {
     pub findings: Vec<Finding>,
 }
 
+impl Figures {
+    /// What is known of the element called `id`.
+    pub fn element(&self, id: &ElementId) -> Option<&ElementFigures> {
+        self.elements.iter().find(|element| element.id == *id)
+    }
+
+    /// The element with the loss of this rank, 1 for the greatest.
+    pub fn ranked(&self, rank: usize) -> Option<(&ElementFigures, &AirFigures)> {
+        let mut elements = self.elements.iter();
+        elements.find_map(|element| {
+            let air = element.air.as_ref().filter(|air| air.rank == rank)?;
+            Some((element, air))
+        })
+    }
+}
+
 /// The totals of a run at its operating point, at likely inputs.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Totals {

@@ -20,8 +20,8 @@ fn columns(language: Language, units: UnitSystem) -> Vec<(String, &'static str)>
         let message = HandoverMessage::Label(label);
         say(language, units, Message::Handover(message))
     };
-    let pressure = units.pressure(Pressure::ZERO).unit;
-    let equivalent = units.equivalent_length(Length::ZERO).unit;
+    let pressure = units.pressure_unit();
+    let equivalent = units.equivalent_length_unit();
     let length = units.length(Length::ZERO).unit;
     vec![
         (own(HandoverLabel::ColumnNumber), ""),

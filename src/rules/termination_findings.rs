@@ -3,7 +3,7 @@
 use super::clause_findings::{Look, against, on_site};
 use super::openings::{INTAKE_LIMIT, OPENING_LIMIT, OpeningDistance, opening_distances};
 use super::{Clause, Deciding, Limit, Measure, RuleFinding, Verdict};
-use crate::plan::{ElementId, OpeningKind, TerminationKind, ZoneKind, level_at};
+use crate::plan::{ElementId, OpeningKind, TerminationKind};
 use crate::source::source;
 use crate::units::Length;
 
@@ -92,11 +92,8 @@ impl Look<'_> {
     pub(super) fn outdoors(&self, clause: &Clause) -> RuleFinding {
         let (end, _) = self.path.end;
         let height = self.plan.dryer.outlet_height + self.path.rise;
-        let level = level_at(self.plan.ceiling_height, height);
         let is_indoors = self.plan.run.termination.kind != TerminationKind::RoofCap
-            && self.plan.zones.iter().any(|zone| {
-                zone.kind != ZoneKind::Outdoors && zone.level == level && zone.covers(end)
-            });
+            && self.plan.is_indoors(end, height);
         RuleFinding {
             verdict: if is_indoors {
                 Verdict::DoesNotMeet

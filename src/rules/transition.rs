@@ -1,7 +1,7 @@
 //! The transition duct behind the dryer, as it is drawn.
 
 use super::run_length::{estimate, transition_elements};
-use crate::plan::{ElbowKind, ElementId, Level, NodeId, Plan, Point, level_at};
+use crate::plan::{ElbowKind, ElementId, Level, NodeId, Plan, Point};
 use crate::system::{CompiledElement, CompiledRun, ElementKind};
 use crate::units::Length;
 
@@ -82,7 +82,7 @@ fn is_concealed(plan: &Plan, element: &CompiledElement) -> bool {
     );
     let height = plan.dryer.outlet_height + rises.map(|riser| riser.rise).sum();
     point.leg.concealed.is_some()
-        || level_at(plan.ceiling_height, height) != Level::Room
+        || plan.level_at(height) != Level::Room
         || plan
             .walls
             .iter()

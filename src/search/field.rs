@@ -6,7 +6,7 @@ use super::ranked::ranked;
 use super::request::Options;
 use super::terminal::End;
 use super::tracks::{Reach, Tracks};
-use crate::plan::{ALONG, Level, Plan, Point, Wall, level_at, segment_distance};
+use crate::plan::{ALONG, Level, Plan, Point, Wall, segment_distance};
 use crate::units::Length;
 use std::cell::RefCell;
 
@@ -74,7 +74,7 @@ impl Field {
     ) -> Self {
         let body_top = plan.dryer.outlet_height.metres() + BODY_OVER_OUTLET;
         let storeys = tracks.heights.iter().map(|height| {
-            let level = level_at(plan.ceiling_height, *height);
+            let level = plan.level_at(*height);
             let obstacles = on_level(&plan.obstacles, level);
             let zones = in_zones(&plan.zones, &options.closed_zones, level).into_iter();
             let blockers = obstacles.chain(zones.map(|zone| (None, zone)));

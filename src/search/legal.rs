@@ -4,7 +4,7 @@ use super::blocker::{in_zones, on_level};
 use super::request::Options;
 use super::terminal::is_allowed;
 use crate::plan::{
-    Field, Fitting, LEAST_CUT, Part, PieceKind, Plan, RunPath, clashes, level_at, segment_distance,
+    Field, Fitting, LEAST_CUT, Part, PieceKind, Plan, RunPath, clashes, segment_distance,
 };
 
 /// Whether the plan's run can be built where it is drawn: no clash, no overlap of elbows, no two
@@ -58,7 +58,7 @@ fn risers_are_clear(plan: &Plan, path: &RunPath) -> bool {
         let levels = [riser.height, next.height];
         riser.id.part != Part::Riser
             || levels.into_iter().all(|height| {
-                let level = level_at(plan.ceiling_height, height);
+                let level = plan.level_at(height);
                 let mut there = on_level(&plan.obstacles, level);
                 !there.any(|(_, it)| it.is_nearer(corners.0, corners.0, reach))
             })
@@ -102,7 +102,7 @@ fn is_in_closed_zone(plan: &Plan, path: &RunPath, options: &Options) -> bool {
         let PieceKind::Straight { ends, .. } = piece.kind else {
             return false;
         };
-        let level = level_at(plan.ceiling_height, piece.height);
+        let level = plan.level_at(piece.height);
         let zones = in_zones(&plan.zones, &options.closed_zones, level);
         zones
             .iter()

@@ -1,7 +1,7 @@
 //! Where a run may end: through an outside wall, square to it, or up through the roof.
 
 use super::heading::Way;
-use crate::plan::{Plan, Point, RunPath, Wall, ZoneKind, level_at};
+use crate::plan::{Plan, Point, RunPath, Wall};
 use crate::rules::too_near;
 use crate::units::Length;
 
@@ -74,7 +74,7 @@ pub(super) fn ahead(
     let (distance, index, wall) = ahead.min_by(|one, other| one.0.total_cmp(&other.0))?;
     let length = Length::from_metres(distance) + wall.thickness / 2.0;
     let point = from.toward(own, length);
-    let is_here = is_outdoors(plan, point, height) && is_off_openings(plan, point);
+    let is_here = !plan.is_indoors(point, height) && is_off_openings(plan, point);
     is_here.then_some(Terminal {
         point,
         end: End::Wall(index),
@@ -86,15 +86,7 @@ pub(super) fn ahead(
 pub(super) fn is_allowed(plan: &Plan, path: &RunPath) -> bool {
     let (point, faces) = path.end;
     let height = plan.dryer.outlet_height + path.rise;
-    (faces.is_none() || is_outdoors(plan, point, height)) && too_near(plan, path).is_empty()
-}
-
-fn is_outdoors(plan: &Plan, point: Point, height: Length) -> bool {
-    let level = level_at(plan.ceiling_height, height);
-    !plan
-        .zones
-        .iter()
-        .any(|zone| zone.kind != ZoneKind::Outdoors && zone.level == level && zone.covers(point))
+    (faces.is_none() || !plan.is_indoors(point, height)) && too_near(plan, path).is_empty()
 }
 
 /// Whether an end at `point` is far enough from every opening.

@@ -2,9 +2,7 @@
 
 use super::request::Options;
 use super::terminal::along_x;
-use crate::plan::{
-    Axis, HALF_MEMBER, Level, ObstacleKind, PieceKind, Plan, RunPath, Zone, level_at,
-};
+use crate::plan::{Axis, HALF_MEMBER, Level, ObstacleKind, PieceKind, Plan, RunPath, Zone};
 use crate::rules::{opening_limit, rule_set};
 use crate::units::Length;
 
@@ -193,8 +191,7 @@ fn heights(plan: &Plan, reach: Reach) -> Vec<Length> {
     for (level, at) in off {
         let has_space = plan.obstacles.iter().any(|it| it.level == level)
             || plan.zones.iter().any(|zone| zone.level == level);
-        let is_there =
-            |height: &f64| level_at(plan.ceiling_height, Length::from_metres(*height)) == level;
+        let is_there = |height: &f64| plan.level_at(Length::from_metres(*height)) == level;
         if has_space && !heights.iter().any(is_there) {
             heights.push(at);
         }

@@ -150,17 +150,13 @@ impl<'a> Compiler<'a> {
 
     /// What else is known of the leg that a straight belongs to; of a riser no more than its diameter.
     fn leg(&self, piece: &Piece) -> LegState {
-        let Some(index) = piece.point else {
-            return LegState::default();
-        };
         let run = &self.plan.run;
-        if piece.id.part == Part::Leg {
-            run.points[index].leg
-        } else {
-            LegState {
-                diameter: run.duct_of_riser(index).and_then(|leg| leg.leg.diameter),
+        match (piece.id.part, piece.point) {
+            (Part::Leg, Some(index)) => run.points[index].leg,
+            (_, at) => LegState {
+                diameter: run.duct_of_riser(at).and_then(|leg| leg.leg.diameter),
                 ..LegState::default()
-            }
+            },
         }
     }
 

@@ -126,6 +126,32 @@ impl UnitSystem {
         }
     }
 
+    /// The unit of a pressure.
+    pub fn pressure_unit(self) -> &'static str {
+        self.pressure(Pressure::ZERO).unit
+    }
+
+    /// The unit of an airflow.
+    pub fn airflow_unit(self) -> &'static str {
+        self.airflow(Airflow::from_cubic_metres_per_second(0.0))
+            .unit
+    }
+
+    /// The unit of a temperature.
+    pub fn temperature_unit(self) -> &'static str {
+        self.temperature(Temperature::from_celsius(0.0)).unit
+    }
+
+    /// The unit of a resistance to heat.
+    pub fn resistance_unit(self) -> &'static str {
+        self.resistance(0.0).unit
+    }
+
+    /// The unit of an equivalent length.
+    pub fn equivalent_length_unit(self) -> &'static str {
+        self.equivalent_length(Length::ZERO).unit
+    }
+
     /// A velocity: whole feet a minute, or m/s to the tenth.
     pub fn velocity(self, velocity: Velocity) -> Shown {
         match self {

@@ -1,5 +1,6 @@
 //! Lengths as people type them: `12' 6"`, `12ft 6in`, `12.5 ft`, `150"`, `3.8m`, `3 1/2"`, `5-1/2"`.
 
+use super::number_text::is_ambiguous;
 use super::{Length, METRES_PER_FOOT, METRES_PER_INCH, UnitSystem};
 
 /// The longest text that is looked at; a typed length is far shorter.
@@ -294,12 +295,7 @@ fn number_token(text: &str) -> Result<Token, LengthTextError> {
         let value = f64::from(over) / f64::from(under);
         return Ok(Token::Fraction(value, text.to_owned()));
     }
-    // `1,250` is a thousand to some and one and a quarter to others: it is asked again, not
-    // guessed. Nobody writes thousands from a nought.
-    if text
-        .split_once(',')
-        .is_some_and(|(before, after)| before != "0" && after.len() == 3)
-    {
+    if is_ambiguous(text) {
         return Err(LengthTextError::AmbiguousComma {
             part: text.to_owned(),
         });

@@ -6,13 +6,12 @@ use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{Flow, Site};
 use crate::report::words::Label;
-use crate::units::{Temperature, UnitSystem};
+use crate::units::{Airflow, Temperature, UnitSystem};
 use leptos::prelude::*;
 
 /// The airflow that stands in the field when it is first stated, m³/s: the present one takes its
 /// place where there is one.
-const FIRST_STATED: crate::units::Airflow =
-    crate::units::Airflow::from_cubic_metres_per_second(0.05);
+const FIRST_STATED: Airflow = Airflow::from_cubic_metres_per_second(0.05);
 
 #[component]
 pub(super) fn AirPanel() -> impl IntoView {
@@ -62,7 +61,13 @@ fn StatedAirflow() -> impl IntoView {
         let airflow = store.units.get_untracked().airflow_from(figure);
         store.act(Action::SetFlow(Flow::StatedAirflow { airflow }));
     });
-    view! { <NumberField id="stated-airflow" label=Label::Airflow unit=airflow_unit shown set/> }
+    view! { <NumberField id="stated-airflow" label=Label::Airflow unit=UnitSystem::airflow_unit shown set/> }
+}
+
+fn set_site(store: Store, change: impl FnOnce(&mut Site)) {
+    let mut site = store.plan_now().site;
+    change(&mut site);
+    store.act(Action::SetSite(site));
 }
 
 #[component]
@@ -81,21 +86,15 @@ fn SiteFields() -> impl IntoView {
         store.units.get().length(height).to_string()
     });
     let set_ceiling = Callback::new(move |height| store.act(Action::SetCeiling(height)));
-    let set_altitude = Callback::new(move |altitude| {
-        let site = store.plan.with_untracked(|plan| plan.site);
-        store.act(Action::SetSite(Site { altitude, ..site }));
-    });
+    let set_altitude =
+        Callback::new(move |altitude| set_site(store, |site| site.altitude = altitude));
     let outdoors = Signal::derive(move || degrees(store.units.get(), site().outdoor_temperature));
     let set_outdoors = Callback::new(move |figure: f64| {
-        let outdoor_temperature = store.units.get_untracked().temperature_from(figure);
-        let site = store.plan.with_untracked(|plan| plan.site);
-        store.act(Action::SetSite(Site {
-            outdoor_temperature,
-            ..site
-        }));
+        let temperature = store.units.get_untracked().temperature_from(figure);
+        set_site(store, |site| site.outdoor_temperature = temperature);
     });
     view! {
-        <NumberField id="outdoor-temperature" label=Label::OutdoorTemperature unit=temperature_unit shown=outdoors set=set_outdoors/>
+        <NumberField id="outdoor-temperature" label=Label::OutdoorTemperature unit=UnitSystem::temperature_unit shown=outdoors set=set_outdoors/>
         <LengthField id="ceiling" label=Label::CeilingHeight shown=ceiling set=set_ceiling/>
         <LengthField id="altitude" label=Label::Altitude shown=altitude set=set_altitude/>
         <RoomFields/>
@@ -109,11 +108,8 @@ fn RoomFields() -> impl IntoView {
     let site = move || store.plan.with(|plan| plan.site);
     let house = Signal::derive(move || store.units.get().pressure(site().house_pressure).figure);
     let set_house = Callback::new(move |figure: f64| {
-        let house_pressure = store.units.get_untracked().pressure_from(figure);
-        store.act(Action::SetSite(Site {
-            house_pressure,
-            ..untrack(site)
-        }));
+        let pressure = store.units.get_untracked().pressure_from(figure);
+        set_site(store, |site| site.house_pressure = pressure);
     });
     let area = Signal::derive(move || {
         let area = site().make_up_free_area_m2.unwrap_or(0.0);
@@ -121,30 +117,16 @@ fn RoomFields() -> impl IntoView {
     });
     let set_area = Callback::new(move |figure: f64| {
         let area = store.units.get_untracked().small_area_from(figure);
-        let make_up_free_area_m2 = (area > 0.0).then_some(area);
-        store.act(Action::SetSite(Site {
-            make_up_free_area_m2,
-            ..untrack(site)
-        }));
+        // Nought takes it away; what no area can be is refused by the plan's limits.
+        let area = (area != 0.0).then_some(area);
+        set_site(store, |site| site.make_up_free_area_m2 = area);
     });
     view! {
-        <NumberField id="house-pressure" label=Label::HousePressure unit=pressure_unit shown=house set=set_house/>
+        <NumberField id="house-pressure" label=Label::HousePressure unit=UnitSystem::pressure_unit shown=house set=set_house/>
         <NumberField id="make-up" label=Label::MakeUpArea hint=Label::MakeUpHint unit=UnitSystem::small_area_unit shown=area set=set_area/>
     }
 }
 
-fn pressure_unit(units: UnitSystem) -> &'static str {
-    units.pressure(crate::units::Pressure::ZERO).unit
-}
-
 pub(super) fn degrees(units: UnitSystem, temperature: Temperature) -> String {
     units.temperature(temperature).figure
-}
-
-fn airflow_unit(units: UnitSystem) -> &'static str {
-    units.airflow(FIRST_STATED).unit
-}
-
-pub(super) fn temperature_unit(units: UnitSystem) -> &'static str {
-    units.temperature(Temperature::from_celsius(0.0)).unit
 }

@@ -1,6 +1,7 @@
 //! Where a total comes from: pressed on its name, its formula with the numbers put in, how its band
 //! comes about, and what moves it.
 
+use super::focus::focus_first;
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message, TotalFormula};
 use crate::system::{BAND_SAMPLES, BandDetail, Share};
@@ -62,11 +63,16 @@ fn Answer(which: TotalFormula) -> impl IntoView {
     } else {
         view! { <BandGrounds which/> }.into_any()
     };
+    let dismiss = move |_| {
+        // Back to the name that was pressed.
+        focus_first(&format!("[aria-controls={ANSWER}][aria-expanded=true]"));
+        asked.set(None);
+    };
     view! {
         <div class="asked" role="group" aria-label=store.say(Message::TotalName(which))>
             <p class="formula">{formula}</p>
             {band}
-            <button type="button" on:click=move |_| asked.set(None)>{label_text(Label::Dismiss)}</button>
+            <button type="button" on:click=dismiss>{label_text(Label::Dismiss)}</button>
         </div>
     }
 }

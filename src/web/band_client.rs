@@ -1,16 +1,18 @@
 //! The page's side of the worker: one request under way, and the newest plan waiting.
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
+use super::own_build::worker;
 use super::store::Store;
 use crate::plan::Plan;
 use crate::system::{BandDetail, Bands};
+use js_sys::Function;
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
+use web_sys::{MessageEvent, Worker};
 
 /// Bands and the plan that they belong to.
 #[derive(Clone)]
@@ -28,15 +30,27 @@ pub(super) struct Banded {
 /// A plan and the visit of it that is asked about; none for the newest.
 type Asked = (Arc<Plan>, Option<Arc<str>>);
 
+#[derive(Default)]
 struct Client {
-    worker: Worker,
+    /// None until something is asked, and after one has failed.
+    worker: Option<Worker>,
+    /// What hears a worker's answers, and of its failure.
+    listeners: Option<(Function, Function)>,
     under_way: Option<(u32, Asked)>,
     waiting: Option<Asked>,
+    /// Whether what is under way was asked before, of a worker that failed.
+    is_again: bool,
     answered: Option<u32>,
     last_id: u32,
 }
 
 impl Client {
+    fn ask(&mut self, asked: Asked) {
+        self.waiting = Some(asked);
+        self.is_again = false;
+        self.send_next();
+    }
+
     fn send_next(&mut self) {
         if self.under_way.is_some() {
             return;
@@ -51,46 +65,59 @@ impl Client {
             plan: plan.without_pictures(),
             visit: visit.clone(),
         };
-        let sent = serde_wasm_bindgen::to_value(&request)
-            .is_ok_and(|value| self.worker.post_message(&value).is_ok());
-        if sent {
+        let value = serde_wasm_bindgen::to_value(&request).ok();
+        let sent = value.and_then(|value| self.worker()?.post_message(&value).ok());
+        if sent.is_some() {
             self.under_way = Some((self.last_id, (plan, visit)));
         }
     }
+
+    fn worker(&mut self) -> Option<&Worker> {
+        if self.worker.is_none() {
+            let new = worker()?;
+            if let Some((heard, failed)) = &self.listeners {
+                new.set_onmessage(Some(heard));
+                new.set_onerror(Some(failed));
+            }
+            self.worker = Some(new);
+        }
+        self.worker.as_ref()
+    }
+
+    /// Another worker takes the place of one that failed, and is asked the same, once.
+    fn replace(&mut self) {
+        if let Some(failed) = self.worker.take() {
+            failed.terminate();
+        }
+        let lost = self.under_way.take().map(|(_, asked)| asked);
+        if self.waiting.is_none() && !self.is_again {
+            self.waiting = lost;
+            self.is_again = true;
+        }
+        self.send_next();
+    }
 }
 
-/// Starts the worker and has it asked for the bands of each version of the plan. Without a worker
-/// there are no bands, and the page says so by showing none.
+/// Has a worker asked for the bands of each version of the plan. Without a worker there are no bands,
+/// and the page says so by showing none.
 pub(super) fn start(store: Store) {
-    let client = worker().map(|worker| {
-        let client = Rc::new(RefCell::new(Client {
-            worker: worker.clone(),
-            under_way: None,
-            waiting: None,
-            answered: None,
-            last_id: 0,
-        }));
-        let heard = Rc::clone(&client);
-        let listener = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
-            if let Ok(reply) = serde_wasm_bindgen::from_value::<Reply>(event.data()) {
-                hear(&mut heard.borrow_mut(), reply, store);
-            }
-        });
-        worker.set_onmessage(Some(listener.as_ref().unchecked_ref()));
-        // The page listens for as long as it lives.
-        listener.forget();
-        client
+    let client = Rc::new(RefCell::new(Client::default()));
+    let (hearing, failing) = (Rc::clone(&client), Rc::clone(&client));
+    let heard = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
+        if let Ok(reply) = serde_wasm_bindgen::from_value::<Reply>(event.data()) {
+            hear(&mut hearing.borrow_mut(), reply, store);
+        }
     });
+    let failed = Closure::<dyn FnMut()>::new(move || failing.borrow_mut().replace());
+    // The page listens for as long as it lives.
+    let listeners = (heard.into_js_value(), failed.into_js_value());
+    client.borrow_mut().listeners =
+        Some((listeners.0.unchecked_into(), listeners.1.unchecked_into()));
     Effect::new(move |_| {
         let asked = (store.held(), store.open_visit.get());
         // The band never runs while something is dragged.
-        if store.is_dragging() {
-            return;
-        }
-        if let Some(client) = &client {
-            let mut client = client.borrow_mut();
-            client.waiting = Some(asked);
-            client.send_next();
+        if !store.is_dragging() {
+            client.borrow_mut().ask(asked);
         }
     });
 }
@@ -103,6 +130,7 @@ fn hear(client: &mut Client, reply: Reply, store: Store) {
         Answer::Bands(bands) => {
             let under_way = client.under_way.take_if(|(asked, _)| *asked == reply.id);
             if let Some((id, (plan, visit))) = under_way {
+                client.is_again = false;
                 client.answered = Some(id);
                 store.take_answer(|answer| {
                     *answer = Some(Banded {
@@ -132,19 +160,4 @@ fn hear(client: &mut Client, reply: Reply, store: Store) {
         Answer::Detail(_) | Answer::Site(_) => {}
     }
     client.send_next();
-}
-
-/// The folder of this very build.
-pub(super) fn build() -> Option<String> {
-    let document = web_sys::window()?.document()?;
-    let build = document.query_selector("meta[name=elbowroom-build]");
-    build.ok()??.get_attribute("content")
-}
-
-/// The worker of this very build: its folder stands in the page's head.
-pub(super) fn worker() -> Option<Worker> {
-    let build = build()?;
-    let options = WorkerOptions::new();
-    options.set_type(WorkerType::Module);
-    Worker::new_with_options(&format!("./{build}/worker-start.js"), &options).ok()
 }

@@ -2,7 +2,6 @@
 
 use super::band_protocol::{Answer, PROTOCOL, Reply, Request, SiteAnswer};
 use super::errand_worker;
-use super::open_visit::visit_of;
 use super::paper_protocol::PaperAsk;
 use super::paper_worker::answer;
 use super::search_worker::SearchWorker;
@@ -71,7 +70,8 @@ fn site(plan: &Plan, visit: Option<&str>) -> SiteAnswer {
         diagnosis: None,
         clean: Vec::new(),
     };
-    visit_of(plan, visit).map_or_else(nothing, |visit| visit_meaning(plan, visit))
+    plan.visit_or_newest(visit)
+        .map_or_else(nothing, |visit| visit_meaning(plan, visit))
 }
 
 /// What is no plan: something to be made for paper, or a wish for a search.

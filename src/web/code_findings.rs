@@ -30,8 +30,7 @@ pub(super) fn weak_standing(store: Store, source: &Source) -> Option<String> {
 }
 
 fn kind_of(results: &Results, id: &ElementId) -> Option<ElementKind> {
-    let mut elements = results.figures.elements.iter();
-    elements.find(|it| it.id == *id).map(|it| it.element)
+    results.figures.element(id).map(|it| it.element)
 }
 
 #[component]
@@ -216,18 +215,7 @@ fn ElementButton(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let kind_id = id.clone();
     let kind = Memo::new(move |_| store.steady.with(|results| kind_of(results, &kind_id)));
-    let name = move || {
-        let kind = kind.get()?;
-        let (name, size) = (
-            store.say(Message::Element(&kind)),
-            store.say(Message::ElementSize(&kind)),
-        );
-        Some(if size.is_empty() {
-            name
-        } else {
-            format!("{name}, {size}")
-        })
-    };
+    let name = move || Some(store.say_element(&kind.get()?));
     let (entered, pressed, data) = (id.clone(), id.clone(), id.to_string());
     view! {
         <button

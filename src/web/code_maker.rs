@@ -5,7 +5,7 @@ use super::field::{MaybeLengthField, MaybeNumberField};
 use super::store::{Store, code_text};
 use crate::plan::MakerLimits;
 use crate::report::words::{CodeLabel, Label};
-use crate::units::{Length, Pressure, UnitSystem};
+use crate::units::{Length, UnitSystem};
 use leptos::prelude::*;
 
 #[component]
@@ -50,17 +50,13 @@ pub(super) fn MakerFields() -> impl IntoView {
                     id="maker-back-pressure"
                     label=Label::MakerBackPressure
                     hint=Label::MakerEmpty
-                    unit=pressure_unit
+                    unit=UnitSystem::pressure_unit
                     shown=back_pressure
                     set=set_back_pressure
                 />
             </div>
         </details>
     }
-}
-
-fn pressure_unit(units: UnitSystem) -> &'static str {
-    units.pressure(Pressure::ZERO).unit
 }
 
 #[component]

@@ -17,7 +17,7 @@ use web_sys::HtmlSelectElement;
 
 /// Changes the plan's choice of code.
 pub(super) fn set_code(store: Store, change: impl FnOnce(&mut CodeChoice)) {
-    let mut code = store.plan.with_untracked(|plan| plan.code.clone());
+    let mut code = store.plan_now().code.clone();
     change(&mut code);
     store.act(Action::SetCode(code));
 }

@@ -151,9 +151,13 @@ fn CodeAgainstAir() -> impl IntoView {
             Some((disagreement, kinds.collect::<Vec<_>>()))
         })
     });
-    move || match found.get() {
-        None => view! { <p>{label_text(Label::NoAirflowFigure)}</p> }.into_any(),
-        Some((found, kinds)) => view! { <Against found kinds/> }.into_any(),
+    move || {
+        // A component says what it says once: in other units it is made anew.
+        store.units.track();
+        match found.get() {
+            None => view! { <p>{label_text(Label::NoAirflowFigure)}</p> }.into_any(),
+            Some((found, kinds)) => view! { <Against found kinds/> }.into_any(),
+        }
     }
 }
 

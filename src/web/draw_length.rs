@@ -1,5 +1,6 @@
 //! Lengths that are typed while drawing, or on the drawing where they stand.
 
+use super::focus::focus_drawing;
 use super::store::{Store, label_text};
 use crate::editor::{Action, Tool};
 use crate::plan::{ElementId, Heading, Part, PieceKind, RunPath};
@@ -7,8 +8,7 @@ use crate::report::words::{Label, Message};
 use crate::units::{Length, parse_length};
 use leptos::html::Input;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::{HtmlElement, KeyboardEvent};
+use web_sys::KeyboardEvent;
 
 /// The id of the field for the next length.
 pub(super) const DRAW_LENGTH: &str = "draw-length";
@@ -22,16 +22,6 @@ pub(super) fn heading_of(key: &str) -> Option<Heading> {
         "ArrowUp" => Heading::UP,
         _ => return None,
     })
-}
-
-/// Gives the focus back to the drawing.
-pub(super) fn focus_drawing() {
-    let canvas = document().query_selector(".canvas").ok().flatten();
-    if let Some(canvas) = canvas {
-        let canvas: HtmlElement = canvas.unchecked_into();
-        // Where it cannot be focused the page goes on without.
-        let _ = canvas.focus();
-    }
 }
 
 /// A field for the length from the last point, while there is one.

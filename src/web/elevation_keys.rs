@@ -10,21 +10,13 @@ use web_sys::KeyboardEvent;
 pub(super) fn pressed(store: Store, event: &KeyboardEvent) {
     let with_command = event.ctrl_key() || event.meta_key();
     let action = if with_command {
-        history(&event.key(), event.shift_key())
+        keys::history(&event.key(), event.shift_key())
     } else {
         action(store, &event.key(), event.shift_key())
     };
     if let Some(action) = action {
         event.prevent_default();
         store.act(action);
-    }
-}
-
-fn history(key: &str, shift: bool) -> Option<Action> {
-    match (key.to_lowercase().as_str(), shift) {
-        ("z", false) => Some(Action::Undo),
-        ("z", true) | ("y", false) => Some(Action::Redo),
-        _ => None,
     }
 }
 

@@ -1,7 +1,7 @@
 //! The page's side of the errands: a worker is started for each and ended once it has answered.
 
-use super::band_client::worker;
 use super::errand_protocol::{Done, ERRAND_PROTOCOL, Errand, ErrandAnswer, ErrandAsk};
+use super::own_build::worker;
 use js_sys::{Function, Promise};
 use leptos::prelude::window;
 use wasm_bindgen::JsCast;

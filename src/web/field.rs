@@ -2,7 +2,7 @@
 
 use super::store::{Store, label_text};
 use crate::report::words::{Label, Message};
-use crate::units::{Length, UnitSystem, parse_length};
+use crate::units::{Length, UnitSystem, parse_length, parse_number};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlSelectElement;
@@ -28,30 +28,31 @@ pub(super) fn LengthField(
     view! { <Field id label=label_text(label) hint=hint.map(label_text) shown take=Callback::new(move |text: String| parse(&text).err())/> }
 }
 
-/// A field for a plain number with a unit after it.
+/// A field for a plain number, with a unit after its name where that does not give it.
 #[component]
 pub(super) fn NumberField(
     id: &'static str,
     label: Label,
     #[prop(optional, into)] hint: Option<Label>,
     /// The number's unit in each system.
-    unit: fn(UnitSystem) -> &'static str,
+    #[prop(optional)]
+    unit: Option<fn(UnitSystem) -> &'static str>,
     /// The number now, as it is shown.
     shown: Signal<String>,
     /// Takes a number.
     set: Callback<f64>,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
-    let parse = move |text: String| match number(&text) {
+    let parse = move |text: String| match parse_number(&text) {
         Some(number) => {
             set.run(number);
             None
         }
         None => Some(store.say(Message::NotANumber { text: &text })),
     };
-    let labelled = move || match unit(store.units.get()) {
-        "" => label_text(label),
-        unit => format!("{} ({unit})", label_text(label)),
+    let labelled = move || match unit {
+        None => label_text(label),
+        Some(unit) => format!("{} ({})", label_text(label), unit(store.units.get())),
     };
     view! { <Field id label=Signal::derive(labelled) hint=hint.map(label_text) shown take=Callback::new(parse)/> }
 }
@@ -99,7 +100,7 @@ pub(super) fn MaybeNumberField(
             set.run(None);
             return None;
         }
-        match number(&text) {
+        match parse_number(&text) {
             Some(number) => {
                 set.run(Some(number));
                 None
@@ -109,15 +110,6 @@ pub(super) fn MaybeNumberField(
     };
     let labelled = move || format!("{} ({})", label_text(label), unit(store.units.get()));
     view! { <Field id label=Signal::derive(labelled) hint=Some(label_text(hint)) shown take=Callback::new(parse)/> }
-}
-
-/// A number as people type it.
-pub(super) fn number(text: &str) -> Option<f64> {
-    let plain = text.trim().replace('\u{2212}', "-").replacen(',', ".", 1);
-    plain
-        .parse::<f64>()
-        .ok()
-        .filter(|number| number.is_finite())
 }
 
 /// A field for a free text.

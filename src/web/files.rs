@@ -1,5 +1,6 @@
 //! Plan files and drawings in and out of the page.
 
+use super::file_button::bytes_of;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{read, write};
@@ -8,7 +9,6 @@ use crate::report::words::{Label, Language, Message};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::{JsCast, JsValue};
-use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
 /// What is stored may be no plan, so it has no title to be named by.
@@ -17,19 +17,14 @@ pub(super) const STORED_FILE: &str = "stored-plan.json";
 /// Reads `file` and opens its plan, or says why not.
 pub(super) fn open(store: Store, file: File) {
     spawn_local(async move {
-        let Ok(buffer) = JsFuture::from(file.array_buffer()).await else {
-            return;
+        let what = match bytes_of(&file).await.map(|bytes| read(&bytes)) {
+            Some(Ok(plan)) => return store.act(Action::Open(Box::new(plan))),
+            Some(Err(error)) => store.say(Message::File(&error)),
+            None => label_text(Label::FileNotRead),
         };
-        let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
-        match read(&bytes) {
-            Ok(plan) => store.act(Action::Open(Box::new(plan))),
-            Err(error) => {
-                let what = store.say(Message::File(&error));
-                store
-                    .trouble
-                    .set(format!("{what} {}", label_text(Label::PlanKept)));
-            }
-        }
+        store
+            .trouble
+            .set(format!("{what} {}", label_text(Label::PlanKept)));
     });
 }
 
@@ -89,11 +84,15 @@ pub(super) fn file_name(title: &str, ending: &str) -> String {
 
 /// Hands a text as a file to the browser's downloads.
 pub(super) fn hand_out(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
+    hand_out_blob(name, &text_blob(kind, text)?)
+}
+
+/// A text as a file of its kind.
+pub(super) fn text_blob(kind: &str, text: &str) -> Result<Blob, JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     let parts = js_sys::Array::of1(&JsValue::from_str(text));
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
-    hand_out_blob(name, &blob)
+    Blob::new_with_str_sequence_and_options(&parts, &options)
 }
 
 /// Hands a file to the browser's downloads.

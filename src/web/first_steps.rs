@@ -1,6 +1,8 @@
 //! Three short steps for somebody who is here for the first time, folded away in one line until it is
 //! asked for, and gone for good once it is closed.
 
+use super::focus::focus_drawing;
+use super::own_build::build;
 use super::store::Store;
 use leptos::prelude::*;
 
@@ -18,6 +20,7 @@ pub(super) fn FirstSteps() -> impl IntoView {
     let closed = RwSignal::new(was_closed());
     let close = move |_| {
         closed.set(true);
+        focus_drawing();
         if let Ok(Some(storage)) = window().local_storage() {
             // A browser that keeps nothing shows it again next time.
             let _ = storage.set_item(CLOSED, "closed");
@@ -47,12 +50,7 @@ pub(super) fn FirstSteps() -> impl IntoView {
 /// The way to the guide: a page of its own, which the first visit need not wait for.
 #[component]
 pub(super) fn GuideLink() -> impl IntoView {
-    let build = document()
-        .query_selector("meta[name=elbowroom-build]")
-        .ok()
-        .flatten()
-        .and_then(|meta| meta.get_attribute("content"));
-    build.map(|build| {
+    build().map(|build| {
         view! {
             <a class="button" href=format!("{build}/guide.html") target="_blank">
                 {fixed!(Guide)}

@@ -1,9 +1,9 @@
 //! What is typed for the handover sheet: date, names, remarks, and the lengths that pipe is bought in.
 
-use super::handover_panel::text;
+use super::handover_panel::handover_text;
 use super::store::Store;
 use crate::editor::Action;
-use crate::plan::Handover;
+use crate::plan::{Field, Handover};
 use crate::report::words::{HandoverLabel, Message};
 use crate::units::{Length, parse_length};
 use leptos::prelude::*;
@@ -34,7 +34,7 @@ pub(super) fn HandoverTexts() -> impl IntoView {
         };
         view! {
             <div class="field">
-                <label for=id>{text(label)}</label>
+                <label for=id>{handover_text(label)}</label>
                 <input id=id type="text" maxlength="200" autocomplete="off" prop:value=shown on:change=changed/>
             </div>
         }
@@ -45,15 +45,21 @@ pub(super) fn HandoverTexts() -> impl IntoView {
         change(store, |handover| handover.remarks = text);
     };
     view! {
-        <p class="fine">{text(HandoverLabel::TextsHint)}</p>
+        <p class="fine">{handover_text(HandoverLabel::TextsHint)}</p>
         <div class="fields">
             {field("handover-date", HandoverLabel::Date, |handover| &mut handover.date)}
             {field("handover-for", HandoverLabel::MadeFor, |handover| &mut handover.made_for)}
             {field("handover-by", HandoverLabel::MadeBy, |handover| &mut handover.made_by)}
         </div>
         <div class="field">
-            <label for="handover-remarks">{text(HandoverLabel::Remarks)}</label>
-            <textarea id="handover-remarks" rows="3" maxlength="10000" prop:value=remarks on:change=noted></textarea>
+            <label for="handover-remarks">{handover_text(HandoverLabel::Remarks)}</label>
+            <textarea
+                id="handover-remarks"
+                rows="3"
+                maxlength=Field::HANDOVER_TEXT.greatest.to_string()
+                prop:value=remarks
+                on:change=noted
+            ></textarea>
         </div>
     }
 }
@@ -90,14 +96,14 @@ pub(super) fn StockField() -> impl IntoView {
     let note = move || {
         let wrong = wrong.get();
         if wrong.is_empty() {
-            text(HandoverLabel::StockHint)
+            handover_text(HandoverLabel::StockHint)
         } else {
             wrong
         }
     };
     view! {
         <div class="field">
-            <label for="handover-stock">{text(HandoverLabel::Stock)}</label>
+            <label for="handover-stock">{handover_text(HandoverLabel::Stock)}</label>
             <input
                 id="handover-stock"
                 type="text"

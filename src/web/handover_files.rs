@@ -1,7 +1,7 @@
 //! Everything that leaves the page as a file: the sheet, drawing and plots, ledger and cut list.
 
 use super::files::{file_name, hand_out};
-use super::handover_panel::{Wishes, text};
+use super::handover_panel::{Wishes, handover_text};
 use super::paper_client::Papers;
 use super::paper_protocol::PaperKind;
 use super::store::Store;
@@ -86,14 +86,14 @@ pub(super) fn HandoverFiles(wishes: Wishes) -> impl IntoView {
             let wish = wishes.now(store);
             papers.ask(store, wish, saved.what, move |made| match made {
                 Some(made) => hand_over(store, saved, made, status),
-                None => status.set(text(HandoverLabel::NotSaved)),
+                None => status.set(handover_text(HandoverLabel::NotSaved)),
             });
         };
-        view! { <button type="button" on:click=save>{text(saved.label)}</button> }
+        view! { <button type="button" on:click=save>{handover_text(saved.label)}</button> }
     });
     view! {
-        <h3>{text(HandoverLabel::Files)}</h3>
-        <p class="fine">{text(HandoverLabel::FilesHint)}</p>
+        <h3>{handover_text(HandoverLabel::Files)}</h3>
+        <p class="fine">{handover_text(HandoverLabel::FilesHint)}</p>
         <div class="handover-files">{buttons.collect_view()}</div>
         <p role="status" data-testid="handover-saved">{status}</p>
     }
@@ -101,14 +101,15 @@ pub(super) fn HandoverFiles(wishes: Wishes) -> impl IntoView {
 
 fn hand_over(store: Store, saved: &'static Saved, made: String, status: RwSignal<String>) {
     let title = store.plan.with_untracked(|plan| plan.title.clone());
-    let name = saved
-        .part
-        .map_or_else(|| title.clone(), |part| format!("{title} {}", text(part)));
+    let name = saved.part.map_or_else(
+        || title.clone(),
+        |part| format!("{title} {}", handover_text(part)),
+    );
     let name = file_name(&name, saved.ending);
     if saved.ending == "png" {
         spawn_local(async move {
             if save_png(&name, &made).await.is_none() {
-                status.set(text(HandoverLabel::NotSaved));
+                status.set(handover_text(HandoverLabel::NotSaved));
             }
         });
         return;

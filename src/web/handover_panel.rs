@@ -4,6 +4,7 @@ use super::handover_fields::{HandoverTexts, StockField};
 use super::handover_files::HandoverFiles;
 use super::handover_preview::Preview;
 use super::paper_protocol::{PaperLanguage, PaperWish};
+use super::radio_choice::RadioChoice;
 use super::store::{Store, label_text};
 use crate::report::Paper;
 use crate::report::handover::SheetReading;
@@ -36,7 +37,7 @@ impl Wishes {
 }
 
 /// A text of the panel.
-pub(super) fn text(label: HandoverLabel) -> String {
+pub(super) fn handover_text(label: HandoverLabel) -> String {
     label_text(Label::Handover(label))
 }
 
@@ -48,13 +49,16 @@ pub(super) fn HandoverPanel() -> impl IntoView {
         language: RwSignal::new(PaperLanguage::English),
     };
     let store = expect_context::<Store>();
-    let readings = [
-        (SheetReading::Customer, text(HandoverLabel::Customer)),
-        (SheetReading::Trade, text(HandoverLabel::Trade)),
+    let readings = vec![
+        (
+            SheetReading::Customer,
+            handover_text(HandoverLabel::Customer),
+        ),
+        (SheetReading::Trade, handover_text(HandoverLabel::Trade)),
     ];
-    let papers = [
-        (Paper::Letter, text(HandoverLabel::Letter)),
-        (Paper::A4, text(HandoverLabel::A4)),
+    let papers = vec![
+        (Paper::Letter, handover_text(HandoverLabel::Letter)),
+        (Paper::A4, handover_text(HandoverLabel::A4)),
     ];
     let languages = PaperLanguage::ALL.map(|language| {
         let name = match language {
@@ -65,11 +69,11 @@ pub(super) fn HandoverPanel() -> impl IntoView {
     });
     view! {
         <section class="panel handover" aria-labelledby="handover-title">
-            <h2 id="handover-title">{text(HandoverLabel::Heading)}</h2>
-            <p class="fine">{text(HandoverLabel::Hint)}</p>
-            {choice("handover-reading", HandoverLabel::ReadBy, &readings, wishes.reading)}
-            {choice("handover-paper", HandoverLabel::Paper, &papers, wishes.paper)}
-            {choice("handover-language", HandoverLabel::Language, &languages, wishes.language)}
+            <h2 id="handover-title">{handover_text(HandoverLabel::Heading)}</h2>
+            <p class="fine">{handover_text(HandoverLabel::Hint)}</p>
+            {choice("handover-reading", HandoverLabel::ReadBy, readings, wishes.reading)}
+            {choice("handover-paper", HandoverLabel::Paper, papers, wishes.paper)}
+            {choice("handover-language", HandoverLabel::Language, languages.to_vec(), wishes.language)}
             <HandoverTexts/>
             <StockField/>
             <Preview wishes/>
@@ -78,31 +82,14 @@ pub(super) fn HandoverPanel() -> impl IntoView {
     }
 }
 
-/// One of a few, each a press.
 fn choice<T: Copy + PartialEq + Send + Sync + 'static>(
     name: &'static str,
     label: HandoverLabel,
-    choices: &[(T, String)],
+    choices: Vec<(T, String)>,
     chosen: RwSignal<T>,
-) -> impl IntoView + use<T> {
-    let choices = choices.iter().map(|(choice, label)| {
-        let (choice, label) = (*choice, label.clone());
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name=name
-                    prop:checked=move || chosen.get() == choice
-                    on:change=move |_| chosen.set(choice)
-                />
-                <span>{label}</span>
-            </label>
-        }
-    });
+) -> impl IntoView {
+    let set = Callback::new(move |choice| chosen.set(choice));
     view! {
-        <fieldset class="choice handover-choice">
-            <legend>{text(label)}</legend>
-            {choices.collect_view()}
-        </fieldset>
+        <RadioChoice name legend=handover_text(label) shows_legend=true choices chosen=chosen.into() set/>
     }
 }

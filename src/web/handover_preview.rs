@@ -1,6 +1,6 @@
 //! A look at the handover sheet, and its way to the printer. A sheet that is open follows the plan.
 
-use super::handover_panel::{Wishes, text};
+use super::handover_panel::{Wishes, handover_text};
 use super::paper_client::Papers;
 use super::paper_protocol::PaperKind;
 use super::print_sheet::{PrintedSheet, Printing};
@@ -62,13 +62,13 @@ pub(super) fn Preview(wishes: Wishes) -> impl IntoView {
         });
     };
     let status = move || match seen.get() {
-        Seen::Waiting => text(HandoverLabel::PreviewWait),
-        Seen::Failed => text(HandoverLabel::PreviewFailed),
+        Seen::Waiting => handover_text(HandoverLabel::PreviewWait),
+        Seen::Failed => handover_text(HandoverLabel::PreviewFailed),
         Seen::Nothing | Seen::Sheet { .. } => String::new(),
     };
     let sheet = move || match seen.get() {
         Seen::Sheet { class, html } => Some(view! {
-            <div class="handover-preview" tabindex="0" role="region" aria-label=text(HandoverLabel::SheetTitle)>
+            <div class="handover-preview" tabindex="0" role="region" aria-label=handover_text(HandoverLabel::SheetTitle)>
                 <article class=class inner_html=html data-testid="handover-sheet"/>
             </div>
         }),
@@ -76,10 +76,10 @@ pub(super) fn Preview(wishes: Wishes) -> impl IntoView {
     };
     view! {
         <p class="site-buttons">
-            <button type="button" on:click=move |_| make()>{text(HandoverLabel::Preview)}</button>
-            <button type="button" on:click=print>{text(HandoverLabel::Print)}</button>
+            <button type="button" on:click=move |_| make()>{handover_text(HandoverLabel::Preview)}</button>
+            <button type="button" on:click=print>{handover_text(HandoverLabel::Print)}</button>
         </p>
-        <p class="fine">{text(HandoverLabel::PrintHint)}</p>
+        <p class="fine">{handover_text(HandoverLabel::PrintHint)}</p>
         <p role="status" data-testid="handover-status">{status}</p>
         {sheet}
     }

@@ -1,11 +1,13 @@
 //! The head of the sheet: the job's name, undo, files, units and how the page is shown. Where it is
 //! narrow, what is rarely used folds away behind one button.
 
+use super::file_button::FileButton;
 use super::first_steps::GuideLink;
 use super::keep_view::KeepWord;
 use super::large_type::LargeType;
 use super::link_send::SendLinkButton;
 use super::offline_word::OfflineWord;
+use super::radio_choice::RadioChoice;
 use super::rest::{Press, pressed};
 use super::shelf_view::ShelfButton;
 use super::side::Side;
@@ -17,7 +19,6 @@ use crate::report::the_example;
 use crate::report::words::ActionName;
 use crate::units::UnitSystem;
 use leptos::prelude::*;
-use web_sys::HtmlInputElement;
 
 #[component]
 pub(super) fn Header() -> impl IntoView {
@@ -74,12 +75,7 @@ pub(super) fn Header() -> impl IntoView {
 #[component]
 fn Files() -> impl IntoView {
     let store = expect_context::<Store>();
-    let file = NodeRef::<leptos::html::Input>::new();
-    let open_chosen = move |_| {
-        if let Some(input) = file.get() {
-            open_file_of(store, &input);
-        }
-    };
+    let chosen = Callback::new(move |file| pressed(Press::OpenFile(store, file)));
     view! {
         <ShelfButton/>
         <button type="button" on:click=move |_| store.act(Action::Open(Box::new(the_example())))>
@@ -93,19 +89,7 @@ fn Files() -> impl IntoView {
         >
             {fixed!(OpenBlank)}
         </button>
-        <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
-            {fixed!(OpenFile)}
-        </button>
-        <input
-            node_ref=file
-            class="visually-hidden"
-            id="plan-file"
-            type="file"
-            accept=".json,application/json"
-            tabindex="-1"
-            aria-label=fixed!(OpenFile)
-            on:change=open_chosen
-        />
+        <FileButton label=fixed!(OpenFile).to_owned() id="plan-file" accept=".json,application/json" chosen/>
         <button type="button" on:click=move |_| pressed(Press::SavePlan(store))>
             {fixed!(SaveFile)}
         </button>
@@ -114,14 +98,6 @@ fn Files() -> impl IntoView {
             {fixed!(SaveDrawing)}
         </button>
     }
-}
-
-fn open_file_of(store: Store, input: &HtmlInputElement) {
-    if let Some(chosen) = input.files().and_then(|list| list.get(0)) {
-        pressed(Press::OpenFile(store, chosen));
-    }
-    // The same file can be chosen again.
-    input.set_value("");
 }
 
 /// The steps that undo and redo would take, by name.
@@ -177,24 +153,12 @@ fn Steps() -> impl IntoView {
 #[component]
 fn Units() -> impl IntoView {
     let store = expect_context::<Store>();
-    let choice = move |units: UnitSystem, label: &'static str| {
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="units"
-                    prop:checked=move || store.units.get() == units
-                    on:change=move |_| store.act(Action::SetUnits(units))
-                />
-                <span>{label}</span>
-            </label>
-        }
-    };
+    let choices = vec![
+        (UnitSystem::UsCustomary, fixed!(UnitsUsCustomary).to_owned()),
+        (UnitSystem::Si, fixed!(UnitsSi).to_owned()),
+    ];
+    let set = Callback::new(move |units| store.act(Action::SetUnits(units)));
     view! {
-        <fieldset class="choice">
-            <legend class="visually-hidden">{fixed!(Units)}</legend>
-            {choice(UnitSystem::UsCustomary, fixed!(UnitsUsCustomary))}
-            {choice(UnitSystem::Si, fixed!(UnitsSi))}
-        </fieldset>
+        <RadioChoice name="units" legend=fixed!(Units).to_owned() choices chosen=store.units.into() set/>
     }
 }

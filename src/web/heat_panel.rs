@@ -1,11 +1,10 @@
 //! The line of temperatures under the pressure line, and what heat and moisture come to.
 
-use super::air_panel::{degrees, temperature_unit};
-use super::mark_view::is_lit;
-use super::phase_fields::label;
-use super::site_grounds::{GroundsName, GroundsText};
+use super::air_panel::degrees;
+use super::grounds::{GroundsName, GroundsText};
+use super::phase_fields::heat_text;
+use super::plot_span::PlotSpan;
 use super::store::Store;
-use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::{HeatFormula, HeatLabel, Message};
 use crate::scene::{HeatLine as Line, HeatPlot};
@@ -22,15 +21,15 @@ pub(super) fn HeatPanel() -> impl IntoView {
     view! {
         <section class="panel heat" aria-labelledby="heat-title">
             <h2 id="heat-title">
-                {label(HeatLabel::Line)} ", "
-                {move || temperature_unit(store.units.get())}
+                {heat_text(HeatLabel::Line)} ", "
+                {move || store.units.get().temperature_unit()}
             </h2>
-            <Show when=move || follows.get() fallback=|| view! { <p>{label(HeatLabel::AirKeepsTemperature)}</p> }>
+            <Show when=move || follows.get() fallback=|| view! { <p>{heat_text(HeatLabel::AirKeepsTemperature)}</p> }>
                 <Plot/>
                 <Figures/>
             </Show>
-            <p class="fine">{label(HeatLabel::LineMeaning)}</p>
-            <p class="fine">{label(HeatLabel::DryingTime)}</p>
+            <p class="fine">{heat_text(HeatLabel::LineMeaning)}</p>
+            <p class="fine">{heat_text(HeatLabel::DryingTime)}</p>
         </section>
     }
 }
@@ -111,37 +110,23 @@ fn Names(plot: Memo<Option<HeatPlot>>) -> impl IntoView {
                     Line::Wall => HeatLabel::LineWall,
                     Line::DewPoint => HeatLabel::LineDewPoint,
                 };
-                view! { <text class="plot-name end" x=WIDTH - RIGHT - 6.0 y=y>{label(name)}</text> }
+                view! { <text class="plot-name end" x=WIDTH - RIGHT - 6.0 y=y>{heat_text(name)}</text> }
             })
             .collect_view()
     }
 }
 
-/// The part of the plot that an element takes up: lit with it, and selects it.
+/// The part of the plot that an element takes up.
 #[component]
 fn Span(plot: Memo<Option<HeatPlot>>, id: ElementId) -> impl IntoView {
-    let store = expect_context::<Store>();
-    let (entered, selected, shown) = (id.clone(), id.clone(), id.clone());
+    let own = id.clone();
     let span = Memo::new(move |_| {
         plot.with(|plot| {
-            let span = plot.as_ref().and_then(|plot| plot.span(&id));
+            let span = plot.as_ref().and_then(|plot| plot.span(&own));
             span.unwrap_or((LEFT, LEFT))
         })
     });
-    let lit = Memo::new(move |_| is_lit(store, Some(&shown)));
-    view! {
-        <rect
-            class="plot-span"
-            class:lit=lit
-            x=move || span.get().0
-            y=TOP
-            width=move || span.get().1 - span.get().0
-            height=HEIGHT - FOOT - TOP
-            on:pointerenter=move |_| store.hovered.set(Some(entered.clone()))
-            on:pointerleave=move |_| store.hovered.set(None)
-            on:click=move |_| store.act(Action::Select(Some(selected.clone())))
-        />
-    }
+    view! { <PlotSpan id span/> }
 }
 
 /// One figure, with where it comes from below it once that is asked for.
@@ -174,7 +159,7 @@ fn Figure(which: HeatFormula) -> impl IntoView {
     view! {
         <div class:absent=move || value.with(Option::is_none)>
             <dl class="pairs heat-figures">
-                <dt><GroundsName name=label(which.label()) id=id.clone() open/></dt>
+                <dt><GroundsName name=heat_text(which.label()) id=id.clone() open/></dt>
                 <dd>{value}</dd>
             </dl>
             <GroundsText id open text=grounds/>
@@ -192,8 +177,8 @@ fn Figures() -> impl IntoView {
         .collect_view();
     let upgrade = Memo::new(move |_| {
         store.steady.with(|results| {
-            let wet = results.figures.heat.as_ref()?.wet_stretches.is_empty();
-            Some(if wet {
+            let is_dry = results.figures.heat.as_ref()?.wet_stretches.is_empty();
+            Some(if is_dry {
                 InsulationUpgrade::AlreadyDry
             } else {
                 insulation_that_dries(&results.plan)

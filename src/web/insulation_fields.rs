@@ -1,19 +1,16 @@
 //! What holds a leg's heat.
 
 use super::field::{ChoiceField, NumberField};
+use super::store::Store;
 use crate::plan::{Insulation, LegState, Metal};
 use crate::report::words::{HeatLabel, Label};
 use crate::system::insulation_resistance;
 use crate::units::UnitSystem;
 use leptos::prelude::*;
 
-fn resistance_unit(units: UnitSystem) -> &'static str {
-    units.resistance(0.0).unit
-}
-
 #[component]
 pub(super) fn InsulationFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
-    let store = expect_context::<super::store::Store>();
+    let store = expect_context::<Store>();
     let shown = Signal::derive(move || {
         let resistance = leg.get().insulation.map_or(0.0, insulation_resistance);
         store.units.get().resistance(resistance).figure
@@ -47,7 +44,7 @@ pub(super) fn InsulationFields(leg: Memo<LegState>, set: Callback<LegState>) -> 
         });
     });
     view! {
-        <NumberField id="insulation" label=Label::Heat(HeatLabel::Insulation) hint=Label::Heat(HeatLabel::InsulationHint) unit=resistance_unit shown set=set_insulation/>
+        <NumberField id="insulation" label=Label::Heat(HeatLabel::Insulation) hint=Label::Heat(HeatLabel::InsulationHint) unit=UnitSystem::resistance_unit shown set=set_insulation/>
         <ChoiceField id="metal" label=Label::Heat(HeatLabel::Metal) choices=metals is_chosen set=set_metal/>
     }
 }

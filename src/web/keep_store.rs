@@ -225,10 +225,14 @@ impl JobStore {
         committed(transaction, &raw).await
     }
 
-    /// Takes the job of `key` out.
-    pub async fn remove(&self, key: &JobKey) -> Result<(), Fault> {
+    /// Takes the job of `key` out, where it is still the one that is `known`.
+    pub async fn remove(&self, key: &JobKey, known: &Stored) -> Result<(), Fault> {
         let raw = self.strict_transaction()?;
         let transaction = Transaction::from(raw.clone());
+        let there = stored(&transaction, key).await?;
+        if there != *known && there != Stored::Nothing {
+            return Err(Fault::Occupied);
+        }
         let store = transaction.object_store(STORE)?;
         store.delete(key.value())?.await?;
         committed(transaction, &raw).await

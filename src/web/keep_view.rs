@@ -124,9 +124,17 @@ fn open_other(store: Store) {
             store.trouble.set(shelf_text(ShelfLabel::StorageFailed));
             return;
         };
-        if let Ok(plan) = read(record.text.as_bytes()) {
-            store.keeper.opens_next(key, record);
-            store.act(Action::Open(Box::new(plan)));
+        match read(record.text.as_bytes()) {
+            Ok(plan) => {
+                store.keeper.opens_next(key, record);
+                store.act(Action::Open(Box::new(plan)));
+            }
+            Err(error) => {
+                let what = store.say(Message::File(&error));
+                store
+                    .trouble
+                    .set(format!("{what} {}", label_text(Label::PlanKept)));
+            }
         }
     });
 }

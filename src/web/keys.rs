@@ -55,10 +55,8 @@ fn selected_length(store: Store) -> Option<ElementId> {
 fn action(store: Store, key: &str, shift: bool, command: bool) -> Option<Action> {
     if command {
         return match (key.to_ascii_lowercase().as_str(), shift) {
-            ("z", false) => Some(Action::Undo),
-            ("z", true) | ("y", false) => Some(Action::Redo),
             ("a", false) => Some(Action::SelectAll),
-            _ => None,
+            _ => history(key, shift),
         };
     }
     let step = step(store, shift);
@@ -90,6 +88,15 @@ fn action(store: Store, key: &str, shift: bool, command: bool) -> Option<Action>
         ("q" | "Q", false) => Some(Action::Turn(Turn::Quarter)),
         ("Delete" | "Backspace", false) => Some(Action::Remove),
         ("0", false) => Some(Action::ShowAll),
+        _ => None,
+    }
+}
+
+/// What a key does to the history while Ctrl is held.
+pub(super) fn history(key: &str, shift: bool) -> Option<Action> {
+    match (key.to_ascii_lowercase().as_str(), shift) {
+        ("z", false) => Some(Action::Undo),
+        ("z", true) | ("y", false) => Some(Action::Redo),
         _ => None,
     }
 }

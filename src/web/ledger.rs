@@ -1,5 +1,6 @@
 //! The ledger: one row an element, in run order or costliest first.
 
+use super::radio_choice::RadioChoice;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::ElementId;
@@ -38,29 +39,23 @@ pub(super) fn LedgerPanel() -> impl IntoView {
         })
     });
     let units = move || store.units.get();
-    let length_unit = move || units().equivalent_length(Length::ZERO).unit;
-    let order = move |value: bool, label: Label| {
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="ledger-order"
-                    prop:checked=move || ranked.get() == value
-                    on:change=move |_| ranked.set(value)
-                />
-                <span>{label_text(label)}</span>
-            </label>
-        }
-    };
+    let length_unit = move || units().equivalent_length_unit();
+    let orders = vec![
+        (false, label_text(Label::LedgerInRunOrder)),
+        (true, label_text(Label::LedgerRanked)),
+    ];
+    let set_order = Callback::new(move |order| ranked.set(order));
     view! {
         <section class="panel ledger" aria-labelledby="ledger-title">
             <div class="panel-head">
                 <h2 id="ledger-title">{label_text(Label::Ledger)}</h2>
-                <fieldset class="choice">
-                    <legend class="visually-hidden">{label_text(Label::LedgerOrder)}</legend>
-                    {order(false, Label::LedgerInRunOrder)}
-                    {order(true, Label::LedgerRanked)}
-                </fieldset>
+                <RadioChoice
+                    name="ledger-order"
+                    legend=label_text(Label::LedgerOrder)
+                    choices=orders
+                    chosen=ranked.into()
+                    set=set_order
+                />
             </div>
             <div class="table-scroll">
                 <table>
@@ -69,7 +64,7 @@ pub(super) fn LedgerPanel() -> impl IntoView {
                             <th scope="col" class="figure">{label_text(Label::ColumnRank)}</th>
                             <th scope="col">{label_text(Label::ColumnElement)}</th>
                             <th scope="col" class="figure">
-                                {label_text(Label::ColumnLoss)} <small>{move || units().pressure(Pressure::ZERO).unit}</small>
+                                {label_text(Label::ColumnLoss)} <small>{move || units().pressure_unit()}</small>
                             </th>
                             <th scope="col" class="figure">{label_text(Label::ColumnShare)}</th>
                             <th scope="col" class="figure">
@@ -111,14 +106,9 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
         Memo::new(move |_| store.hovered.with(|hovered| hovered.as_ref() == Some(&id)));
     let placed = found.clone();
     let element = Memo::new(move |_| {
-        store.steady.with(|results| {
-            results
-                .figures
-                .elements
-                .iter()
-                .find(|element| element.id == found)
-                .cloned()
-        })
+        store
+            .steady
+            .with(|results| results.figures.element(&found).cloned())
     });
     let place = Memo::new(move |_| {
         store.steady.with(|results| {

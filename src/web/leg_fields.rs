@@ -114,7 +114,7 @@ fn StretchField(duct: Memo<Duct>, set: Callback<Duct>) -> impl IntoView {
         }
         set.run(duct);
     });
-    view! { <NumberField id="leg-stretch" label=Label::ShortOfFullStretch unit=no_unit shown set/> }
+    view! { <NumberField id="leg-stretch" label=Label::ShortOfFullStretch shown set/> }
 }
 
 #[component]
@@ -197,7 +197,9 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
     });
     let set_free = Callback::new(move |percent: f64| {
         let leg = leg.get_untracked();
-        let blockage_free_area = (percent < 100.0).then_some(percent / 100.0);
+        // All free is no blockage; what no share can be is refused by the plan's limits.
+        let free = percent / 100.0;
+        let blockage_free_area = ((free - 1.0).abs() > f64::EPSILON).then_some(free);
         set.run(LegState {
             blockage_free_area,
             ..leg
@@ -210,7 +212,7 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
     let set_gap = Callback::new(move |figure: f64| {
         let area = store.units.get_untracked().small_area_from(figure);
         let leg = leg.get_untracked();
-        let leak_free_area_m2 = (area > 0.0).then_some(area);
+        let leak_free_area_m2 = (area != 0.0).then_some(area);
         set.run(LegState {
             leak_free_area_m2,
             ..leg
@@ -219,9 +221,9 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
     view! {
         <LengthField id="estimate-less" label=Label::EstimateLess shown=less set=set_less/>
         <LengthField id="estimate-more" label=Label::EstimateMore shown=more set=set_more/>
-        <NumberField id="concealed-least" label=Label::ConcealedLeast unit=no_unit shown=least set=set_least/>
-        <NumberField id="concealed-most" label=Label::ConcealedMost unit=no_unit shown=most set=set_most/>
-        <NumberField id="blockage" label=Label::BlockageFreeArea hint=Label::BlockageHint unit=no_unit shown=free set=set_free/>
+        <NumberField id="concealed-least" label=Label::ConcealedLeast shown=least set=set_least/>
+        <NumberField id="concealed-most" label=Label::ConcealedMost shown=most set=set_most/>
+        <NumberField id="blockage" label=Label::BlockageFreeArea hint=Label::BlockageHint shown=free set=set_free/>
         <InsulationFields leg set/>
         <NumberField id="leak" label=Label::LeakArea hint=Label::LeakHint unit=UnitSystem::small_area_unit shown=gap set=set_gap/>
         <label class="check">
@@ -247,9 +249,4 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
 )]
 fn count(typed: f64) -> u8 {
     typed.round() as u8
-}
-
-/// The unit stands in the label.
-pub(super) fn no_unit(_: UnitSystem) -> &'static str {
-    ""
 }

@@ -3,17 +3,10 @@
 use super::site_words::{say_visit, site_text};
 use super::store::Store;
 use crate::editor::{Action, VisitChange};
-use crate::plan::{Plan, Visit};
+use crate::plan::Visit;
 use crate::report::words::SiteLabel;
 use leptos::prelude::*;
 use std::sync::Arc;
-
-/// The visit called `id`; the newest where none is named, or where it is gone.
-pub(super) fn visit_of<'a>(plan: &'a Plan, id: Option<&str>) -> Option<&'a Visit> {
-    let mut visits = plan.visits.iter();
-    let named = id.and_then(|id| visits.find(|visit| &*visit.id == id));
-    named.or_else(|| plan.visits.last())
-}
 
 /// Changes the open visit.
 pub(super) fn change_visit(store: Store, change: VisitChange) {
@@ -32,14 +25,14 @@ pub(super) fn open_visit(store: Store) -> Memo<Visit> {
     Memo::new(move |_| {
         let open = store.open_visit.get();
         store.plan.with(|plan| {
-            let visit = visit_of(plan, open.as_deref()).cloned();
+            let visit = plan.visit_or_newest(open.as_deref()).cloned();
             visit.unwrap_or_else(|| Visit::new(""))
         })
     })
 }
 
-/// A line of the list: number from 1, id, what it is called.
-type Line = (usize, Arc<str>, String);
+/// A line of the list: id, and what it is called.
+type Line = (Arc<str>, String);
 
 /// Every visit of the job, the newest first, to be opened by a press.
 #[component]
@@ -49,14 +42,7 @@ pub(super) fn VisitList(visit: Memo<Visit>) -> impl IntoView {
         store.plan.with(|plan| {
             let visits = plan.visits.iter().enumerate().rev();
             visits
-                .map(|(index, visit)| {
-                    let number = index + 1;
-                    (
-                        number,
-                        Arc::clone(&visit.id),
-                        say_visit(store, number, visit),
-                    )
-                })
+                .map(|(index, visit)| (Arc::clone(&visit.id), say_visit(store, index + 1, visit)))
                 .collect()
         })
     });
@@ -64,10 +50,10 @@ pub(super) fn VisitList(visit: Memo<Visit>) -> impl IntoView {
     let is_earlier = move || {
         lines.with(|lines| {
             let newest = lines.first();
-            newest.is_some_and(|(_, id, _)| visit.with(|visit| visit.id != *id))
+            newest.is_some_and(|(id, _)| visit.with(|visit| visit.id != *id))
         })
     };
-    let line = move |(_, id, name): Line| {
+    let line = move |(id, name): Line| {
         let (shown, opened) = (Arc::clone(&id), id);
         let is_open = move || visit.with(|visit| visit.id == shown);
         view! {

@@ -5,6 +5,7 @@ use crate::editor::Action;
 use crate::plan::{Input, Override};
 use crate::report::words::{Label, Message};
 use crate::system::COEFFICIENTS;
+use crate::units::parse_number;
 use leptos::prelude::*;
 
 #[component]
@@ -34,7 +35,7 @@ pub(super) fn OwnValue(input: Input) -> impl IntoView {
         let mut numbers = [0.0; 3];
         for (number, field) in numbers.iter_mut().zip([low, likely, high]) {
             let typed = text(field);
-            let Ok(value) = typed.trim().replacen(',', ".", 1).parse() else {
+            let Some(value) = parse_number(&typed) else {
                 let message = Message::NotANumber { text: &typed };
                 store.trouble.set(store.say(message));
                 return;

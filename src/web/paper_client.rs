@@ -1,7 +1,7 @@
 //! The page's side of what is made for paper and files, in a worker of its own that starts with the first
 //! asking.
 
-use super::band_client::worker;
+use super::own_build::worker;
 use super::paper_protocol::{
     OtherAsk, PAPER_PROTOCOL, PaperAnswer, PaperAsk, PaperKind, PaperWish,
 };

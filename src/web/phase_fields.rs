@@ -1,13 +1,13 @@
 //! The exhaust air: the phase of the cycle, its temperature and humidity, and whether it cools.
 
-use super::air_panel::{degrees, temperature_unit};
+use super::air_panel::degrees;
 use super::field::{ChoiceField, NumberField};
-use super::leg_fields::no_unit;
-use super::store::Store;
+use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::{AlongRun, Exhaust, Phase};
 use crate::report::words::{HeatLabel, Label, Message};
 use crate::system::exhaust_in;
+use crate::units::UnitSystem;
 use leptos::prelude::*;
 
 #[component]
@@ -15,7 +15,7 @@ pub(super) fn PhaseFields() -> impl IntoView {
     let store = expect_context::<Store>();
     let exhaust = Memo::new(move |_| store.plan.with(|plan| plan.exhaust));
     let set = move |change: &dyn Fn(Exhaust) -> Exhaust| {
-        store.act(Action::SetExhaust(change(exhaust.get_untracked())));
+        store.act(Action::SetExhaust(change(store.plan_now().exhaust)));
     };
     let temperature = Signal::derive(move || degrees(store.units.get(), exhaust.get().temperature));
     let set_temperature = Callback::new(move |figure: f64| {
@@ -54,8 +54,8 @@ pub(super) fn PhaseFields() -> impl IntoView {
     });
     view! {
         <PhaseChoice exhaust/>
-        <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=temperature_unit shown=temperature set=set_temperature/>
-        <NumberField id="exhaust-humidity" label=Label::Heat(HeatLabel::ExhaustHumidity) unit=no_unit shown=humidity set=set_humidity/>
+        <NumberField id="exhaust-temperature" label=Label::ExhaustTemperature unit=UnitSystem::temperature_unit shown=temperature set=set_temperature/>
+        <NumberField id="exhaust-humidity" label=Label::Heat(HeatLabel::ExhaustHumidity) shown=humidity set=set_humidity/>
         <ChoiceField id="along-run" label=Label::Heat(HeatLabel::AlongRun) choices=cools is_chosen set=set_along/>
     }
 }
@@ -83,7 +83,7 @@ fn PhaseChoice(exhaust: Memo<Exhaust>) -> impl IntoView {
             .parse::<usize>()
             .ok()
             .and_then(|index| Phase::ALL.get(index));
-        let present = exhaust.get_untracked();
+        let present = store.plan_now().exhaust;
         store.act(Action::SetExhaust(match phase {
             Some(phase) => exhaust_in(*phase, present),
             None => Exhaust {
@@ -94,19 +94,19 @@ fn PhaseChoice(exhaust: Memo<Exhaust>) -> impl IntoView {
     };
     view! {
         <div class="field">
-            <label for="phase">{label(HeatLabel::Phase)}</label>
+            <label for="phase">{heat_text(HeatLabel::Phase)}</label>
             <select id="phase" aria-describedby="phase-note" on:change=changed>
                 <option value=NONE prop:selected=move || exhaust.get().phase.is_none()>
-                    {label(HeatLabel::PhaseNone)}
+                    {heat_text(HeatLabel::PhaseNone)}
                 </option>
                 {choices}
             </select>
-            <p id="phase-note" class="field-note">{label(HeatLabel::PhaseHint)}</p>
+            <p id="phase-note" class="field-note">{heat_text(HeatLabel::PhaseHint)}</p>
         </div>
     }
 }
 
 /// A fixed text of heat and moisture.
-pub(super) fn label(key: HeatLabel) -> String {
-    super::store::label_text(Label::Heat(key))
+pub(super) fn heat_text(key: HeatLabel) -> String {
+    label_text(Label::Heat(key))
 }

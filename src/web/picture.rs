@@ -1,50 +1,34 @@
 //! A floor plan's picture from a file: read here, kept in the plan, shown from there.
 
+use super::canvas_picture::{image_at, size};
+use super::file_button::{FileButton, bytes_of};
 use super::rest::{Press, pressed};
 use super::store::{Store, label_text};
 use crate::editor::Action;
-use crate::plan::{Bounds, Picture, PictureCoding};
+use crate::plan::{Bounds, Field, Picture, PictureCoding};
 use crate::report::words::Label;
 use crate::units::Length;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wasm_bindgen_futures::JsFuture;
-use web_sys::{File, HtmlImageElement, HtmlInputElement};
+use web_sys::File;
 
-/// The largest picture, bytes: its Base64 is a third longer and must fit into a plan's file.
-const LARGEST: f64 = 1_499_000.0;
 /// How wide a picture first lies on the plan: a house. It is scaled by a known distance then.
 const FIRST_WIDTH: Length = Length::from_metres(12.0);
 
 #[component]
 pub(super) fn PictureButton() -> impl IntoView {
     let store = expect_context::<Store>();
-    let file = NodeRef::<leptos::html::Input>::new();
+    let chosen = Callback::new(move |file| pressed(Press::TracePicture(store, file)));
     view! {
-        <button type="button" on:click=move |_| { if let Some(input) = file.get() { input.click(); } }>
-            {fixed!(PictureOpen)}
-        </button>
-        <input
-            node_ref=file
-            class="visually-hidden"
+        <FileButton
+            label=fixed!(PictureOpen).to_owned()
             id="picture-file"
-            type="file"
             accept="image/png,image/jpeg,image/webp"
-            tabindex="-1"
-            aria-label=fixed!(PictureOpen)
-            on:change=move |_| { if let Some(input) = file.get() { chosen(store, &input); } }
+            chosen
         />
     }
-}
-
-fn chosen(store: Store, input: &HtmlInputElement) {
-    if let Some(file) = input.files().and_then(|list| list.get(0)) {
-        pressed(Press::TracePicture(store, file));
-    }
-    // The same file can be chosen again.
-    input.set_value("");
 }
 
 /// Lays the picture in `file` under the plan, or says why not.
@@ -72,14 +56,15 @@ async fn read(store: Store, file: &File) -> Result<Picture, Label> {
         "image/webp" => PictureCoding::Webp,
         _ => return Err(Label::NoPicture),
     };
-    if file.size() > LARGEST {
+    // Base64 has four letters for each three bytes.
+    if file.size() / 3.0 * 4.0 > Field::PICTURE.greatest {
         return Err(Label::PictureTooLarge);
     }
-    let buffer = JsFuture::from(file.array_buffer()).await;
-    let bytes = js_sys::Uint8Array::new(&buffer.map_err(|_| Label::NoPicture)?).to_vec();
+    let bytes = bytes_of(file).await.ok_or(Label::FileNotRead)?;
     let data = STANDARD.encode(&bytes);
     let source = format!("data:{};base64,{data}", coding.media_type());
-    let (width, height) = size(&source).await.ok_or(Label::NoPicture)?;
+    let image = image_at(&source).await.ok_or(Label::NoPicture)?;
+    let (width, height) = size(&image);
     let corner = store.plan.with_untracked(|plan| Bounds::of(plan).least);
     Ok(Picture {
         coding,
@@ -89,13 +74,4 @@ async fn read(store: Store, file: &File) -> Result<Picture, Label> {
         width: FIRST_WIDTH,
         depth: FIRST_WIDTH * (height / width),
     })
-}
-
-/// How large the browser finds a picture, px; what it cannot show is no picture.
-async fn size(source: &str) -> Option<(f64, f64)> {
-    let image = HtmlImageElement::new().ok()?;
-    image.set_src(source);
-    JsFuture::from(image.decode()).await.ok()?;
-    let (width, height) = (image.natural_width(), image.natural_height());
-    (width > 0 && height > 0).then(|| (f64::from(width), f64::from(height)))
 }

@@ -1,9 +1,8 @@
 //! The pressure line under the drawing, linked with drawing and ledger.
 
-use super::mark_view::is_lit;
+use super::plot_span::PlotSpan;
 use super::site_points::{ReadingPoints, read_points};
 use super::store::{Store, label_text};
-use crate::editor::Action;
 use crate::plan::ElementId;
 use crate::report::words::Label;
 use crate::scene::PressurePlot as Plot;
@@ -39,7 +38,7 @@ pub(super) fn PressurePanel() -> impl IntoView {
         <section class="panel pressure" aria-labelledby="pressure-title">
             <h2 id="pressure-title">
                 {label_text(Label::PressureLine)} ", "
-                {move || store.units.get().pressure(Pressure::ZERO).unit}
+                {move || store.units.get().pressure_unit()}
             </h2>
             <Show when=move || works.get() fallback=|| view! { <p>{label_text(Label::NoAirflowFigure)}</p> }>
                 <PlotView plot/>
@@ -103,26 +102,10 @@ fn PlotView(plot: Memo<Plot>) -> impl IntoView {
     }
 }
 
-/// The part of the plot that an element takes up: lit with it, and selects it.
+/// The part of a pressure line's plot that an element takes up.
 #[component]
 pub(super) fn ElementSpan(plot: Memo<Plot>, id: ElementId) -> impl IntoView {
-    let store = expect_context::<Store>();
-    let key = id.to_string();
-    let (entered, selected, shown) = (id.clone(), id.clone(), id.clone());
-    let span = Memo::new(move |_| plot.with(|plot| plot.span(&id).unwrap_or((LEFT, LEFT))));
-    let lit = Memo::new(move |_| is_lit(store, Some(&shown)));
-    view! {
-        <rect
-            class="plot-span"
-            class:lit=lit
-            data-span=key
-            x=move || span.get().0
-            y=TOP
-            width=move || span.get().1 - span.get().0
-            height=HEIGHT - FOOT - TOP
-            on:pointerenter=move |_| store.hovered.set(Some(entered.clone()))
-            on:pointerleave=move |_| store.hovered.set(None)
-            on:click=move |_| store.act(Action::Select(Some(selected.clone())))
-        />
-    }
+    let own = id.clone();
+    let span = Memo::new(move |_| plot.with(|plot| plot.span(&own).unwrap_or((LEFT, LEFT))));
+    view! { <PlotSpan id span/> }
 }

@@ -1,5 +1,6 @@
 //! Other runs and upgrades: start, progress, the suggestions, and what is done with one.
 
+use super::focus::focus_first;
 use super::reroute_options::RerouteOptions;
 use super::search_client::{Found, Reroutes};
 use super::side::Side;
@@ -12,6 +13,9 @@ use crate::report::words::{Label, Message, RerouteText, SideLabel};
 use crate::search::{Figures, Suggestion};
 use crate::system::{InsulationUpgrade, insulated, insulation_that_dries};
 use leptos::prelude::*;
+
+/// The button that starts a search.
+const START: &str = ".reroutes > button";
 
 #[component]
 pub(super) fn ReroutePanel() -> impl IntoView {
@@ -158,7 +162,11 @@ fn one(
     };
     let taken = Box::new((suggestion.run.clone(), suggestion.dryer));
     let beside = taken.clone();
-    let take = move |_| store.act(Action::TakeReroute(taken.clone()));
+    let take = move |_| {
+        store.act(Action::TakeReroute(taken.clone()));
+        // The suggestions are of the run before, and gone.
+        focus_first(START);
+    };
     let side = expect_context::<Side>();
     let take_beside = move |_| {
         side.copy(store);

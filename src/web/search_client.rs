@@ -1,6 +1,6 @@
 //! The page's side of the search, in a worker of its own: a long search never delays the band.
 
-use super::band_client::worker;
+use super::own_build::worker;
 use super::search_protocol::{SEARCH_PROTOCOL, SearchAnswer, SearchAsk};
 use super::soon::after;
 use super::store::Version;

@@ -112,8 +112,7 @@ fn Methods(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let methods = Memo::new(move |_| {
         store.steady.with(|results| {
-            let mut elements = results.figures.elements.iter();
-            let element = elements.find(|element| element.id == id);
+            let element = results.figures.element(&id);
             let air = element.and_then(|element| element.air.as_ref());
             air.map_or_else(Vec::new, |air| air.methods.clone())
         })
@@ -154,11 +153,9 @@ fn Methods(id: ElementId) -> impl IntoView {
 fn Own(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let input = Memo::new(move |_| {
-        store.steady.with(|results| {
-            let mut elements = results.figures.elements.iter();
-            let element = elements.find(|element| element.id == id)?;
-            element.element.own_input()
-        })
+        store
+            .steady
+            .with(|results| results.figures.element(&id)?.element.own_input())
     });
     move || input.get().map(|input| view! { <OwnValue input/> })
 }
@@ -205,14 +202,9 @@ fn button(label: Label, pressed: impl Fn() + 'static) -> AnyView {
 fn Grounds(id: ElementId) -> impl IntoView {
     let store = expect_context::<Store>();
     let element = Memo::new(move |_| {
-        store.steady.with(|results| {
-            results
-                .figures
-                .elements
-                .iter()
-                .find(|element| element.id == id)
-                .cloned()
-        })
+        store
+            .steady
+            .with(|results| results.figures.element(&id).cloned())
     });
     let name = move || {
         element.with(|element| {

@@ -1,6 +1,7 @@
 //! The selected element's panel. Where the page is narrow it is a sheet from below, which is there
 //! only while something is selected; the drawing stays in use above it.
 
+use super::focus::{CANVAS, focus_drawing, focus_on};
 use super::selected_panel::SelectedPanel;
 use super::soon::next_frame;
 use super::store::{Store, label_text};
@@ -10,11 +11,10 @@ use leptos::prelude::*;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, FocusEvent, HtmlElement, SvgElement};
+use web_sys::{Element, FocusEvent, HtmlElement};
 
 /// Room left about what is brought into sight, px.
 const ROOM: f64 = 12.0;
-const CANVAS: &str = ".drawing .canvas";
 const ELEVATION: &str = ".elevation-canvas";
 
 #[component]
@@ -177,16 +177,8 @@ fn lit_marks(canvas: &str) -> Option<(f64, f64)> {
 
 /// Puts the focus where it was before it came into the sheet, or else on the drawing.
 fn give_back_focus(came_from: Option<Element>) {
-    let there = came_from.filter(|element| element.is_connected());
-    let back = there.or_else(|| document().query_selector(CANVAS).ok().flatten());
-    let Some(back) = back else {
-        return;
-    };
-    // An element that cannot take the focus leaves it with the page.
-    let _ = match back.dyn_ref::<HtmlElement>() {
-        Some(element) => element.focus(),
-        None => back
-            .dyn_ref::<SvgElement>()
-            .map_or(Ok(()), SvgElement::focus),
-    };
+    match came_from.filter(|element| element.is_connected()) {
+        Some(there) => focus_on(&there),
+        None => focus_drawing(),
+    }
 }

@@ -1,5 +1,6 @@
 //! All jobs that this browser keeps: what is known of each, and what can be done with them.
 
+use super::file_button::bytes_of;
 use super::files::{self, hand_out};
 use super::keep_store::{Fault, JobKey, JobStore, Over, Record, Stored};
 use super::store::{Store, label_text};
@@ -9,7 +10,7 @@ use crate::report::words::{Label, Language, Message, ShelfLabel};
 use crate::report::{DrawingWish, drawing_at};
 use leptos::prelude::*;
 use std::sync::Arc;
-use wasm_bindgen_futures::{JsFuture, spawn_local};
+use wasm_bindgen_futures::spawn_local;
 use web_sys::File;
 
 /// The scale of a job's small picture, which shows no scale.
@@ -79,10 +80,6 @@ impl Entry {
         // A browser that hands out no files shows that itself.
         let _ = hand_out(files::STORED_FILE, "application/json", text);
     }
-
-    fn over(&self) -> Over {
-        Over::Only(self.stored.clone())
-    }
 }
 
 /// The jobs that are kept, as last looked at.
@@ -113,7 +110,7 @@ impl Shelf {
         self.said.set(String::new());
         self.deleted.set(None);
         self.is_open.set(true);
-        self.act(async |_| Ok(()));
+        self.look();
     }
 
     /// Looks at what is kept, without showing it.
@@ -151,9 +148,10 @@ impl Shelf {
             ..(**plan).clone()
         });
         self.act(async move |storage| {
-            storage
-                .write(&entry.key, &entry.over(), &record, false)
-                .await
+            let over = Over::Only(entry.stored);
+            storage.write(&entry.key, &over, &record, false).await?;
+            store.keeper.tell(&entry.key);
+            Ok(())
         });
     }
 
@@ -172,10 +170,12 @@ impl Shelf {
 
     /// Takes a kept job out, so that it can be put back.
     pub fn delete(self, entry: Entry) {
-        let key = entry.key.clone();
         self.said.set(String::new());
-        self.deleted.set(Some(entry));
-        self.act(async move |storage| storage.remove(&key).await);
+        self.act(async move |storage| {
+            storage.remove(&entry.key, &entry.stored).await?;
+            self.deleted.set(Some(entry));
+            Ok(())
+        });
     }
 
     /// Puts back what was deleted last.
@@ -183,13 +183,14 @@ impl Shelf {
         let Some(entry) = self.deleted.get_untracked() else {
             return;
         };
-        self.deleted.set(None);
         let Stored::Job(record) = entry.stored else {
             return;
         };
         self.act(async move |storage| {
             let nothing = Over::Only(Stored::Nothing);
-            storage.write(&entry.key, &nothing, &record, false).await
+            storage.write(&entry.key, &nothing, &record, false).await?;
+            self.deleted.set(None);
+            Ok(())
         });
     }
 
@@ -210,13 +211,14 @@ impl Shelf {
     /// Adds the jobs of a file, each as a job of its own.
     pub fn add_from(self, store: Store, file: File) {
         self.act(async move |storage| {
-            let Ok(buffer) = JsFuture::from(file.array_buffer()).await else {
-                return Err(Fault::Failed);
-            };
-            let jobs = match read_jobs(&js_sys::Uint8Array::new(&buffer).to_vec()) {
-                Ok(jobs) => jobs,
-                Err(error) => {
+            let jobs = match bytes_of(&file).await.map(|bytes| read_jobs(&bytes)) {
+                Some(Ok(jobs)) => jobs,
+                Some(Err(error)) => {
                     self.said.set(store.say(Message::File(&error)));
+                    return Ok(());
+                }
+                None => {
+                    self.said.set(label_text(Label::FileNotRead));
                     return Ok(());
                 }
             };
@@ -239,18 +241,27 @@ impl Shelf {
     /// Does something with the storage, then looks at what is kept now.
     fn act(self, act: impl AsyncFnOnce(&JobStore) -> Result<(), Fault> + 'static) {
         spawn_local(async move {
-            let kept = async {
-                let storage = JobStore::open().await?;
-                act(&storage).await?;
-                storage.all().await
+            let failed = |fault: Fault| {
+                self.said.set(shelf_text(match fault {
+                    Fault::Occupied => ShelfLabel::ChangedElsewhere,
+                    _ => ShelfLabel::StorageFailed,
+                }));
             };
-            match kept.await {
+            let storage = match JobStore::open().await {
+                Ok(storage) => storage,
+                Err(fault) => return failed(fault),
+            };
+            if let Err(fault) = act(&storage).await {
+                failed(fault);
+            }
+            // After a failure too: some of it may be done, or another tab has done something else.
+            match storage.all().await {
                 Ok(jobs) => {
                     let mut entries: Vec<Entry> = jobs.into_iter().map(Entry::of).collect();
                     entries.sort_by(|a, b| b.stored_at_ms().total_cmp(&a.stored_at_ms()));
                     self.entries.set(Some(entries));
                 }
-                Err(_) => self.said.set(shelf_text(ShelfLabel::StorageFailed)),
+                Err(fault) => failed(fault),
             }
         });
     }

@@ -1,5 +1,7 @@
 //! The kept jobs as a dialog: to find one, open it, name it, copy it, and to take them all elsewhere.
 
+use super::file_button::FileButton;
+use super::focus::{focus_first, focus_on};
 use super::over_page::OverPage;
 use super::rest::{Press, pressed};
 use super::shelf::{Entry, Shelf, shelf_text};
@@ -77,16 +79,7 @@ fn Kept() -> impl IntoView {
     let store = expect_context::<Store>();
     let shelf = expect_context::<Shelf>();
     let words = RwSignal::new(String::new());
-    let file = NodeRef::<html::Input>::new();
-    let add = move |_| {
-        if let Some(input) = file.get() {
-            if let Some(chosen) = input.files().and_then(|files| files.get(0)) {
-                shelf.add_from(store, chosen);
-            }
-            // The same file can be chosen again.
-            input.set_value("");
-        }
-    };
+    let chosen = Callback::new(move |file| shelf.add_from(store, file));
     let found = move || {
         let words = words.get();
         shelf.entries.with(|entries| {
@@ -106,7 +99,18 @@ fn Kept() -> impl IntoView {
             _ => None,
         })
     };
-    let put_back = move || {
+    let put_back_button = NodeRef::<html::Button>::new();
+    Effect::new(move |_| {
+        // The row that was pressed is gone, and the focus with it.
+        if let Some(button) = put_back_button.get() {
+            focus_on(&button);
+        }
+    });
+    let put_back = move |_| {
+        focus_first("#shelf-find");
+        shelf.put_back();
+    };
+    let deleted = move || {
         let entry = shelf.deleted.get()?;
         let title = entry
             .plan
@@ -114,7 +118,7 @@ fn Kept() -> impl IntoView {
             .unwrap_or_default();
         Some(view! {
             <span>{shelf_text(ShelfLabel::Deleted)} ": " {title} " "</span>
-            <button type="button" on:click=move |_| shelf.put_back()>
+            <button node_ref=put_back_button type="button" on:click=put_back>
                 {shelf_text(ShelfLabel::PutBack)}
             </button>
         })
@@ -128,7 +132,7 @@ fn Kept() -> impl IntoView {
                 on:input=move |event| words.set(event_target_value(&event))
             />
         </div>
-        <p role="status" class="shelf-said">{move || shelf.said.get()} {put_back}</p>
+        <p role="status" class="shelf-said">{move || shelf.said.get()} {deleted}</p>
         {move || nothing().map(|label| view! { <p>{shelf_text(label)}</p> })}
         <ul class="shelf-jobs">
             <For
@@ -143,21 +147,11 @@ fn Kept() -> impl IntoView {
             <button type="button" on:click=move |_| shelf.save_all()>
                 {shelf_text(ShelfLabel::SaveAll)}
             </button>
-            <button
-                type="button"
-                on:click=move |_| { if let Some(input) = file.get() { input.click(); } }
-            >
-                {shelf_text(ShelfLabel::AddFrom)}
-            </button>
-            <input
-                node_ref=file
+            <FileButton
+                label=shelf_text(ShelfLabel::AddFrom)
                 id="shelf-file"
-                class="visually-hidden"
-                type="file"
                 accept=".json,application/json"
-                tabindex="-1"
-                aria-label=shelf_text(ShelfLabel::AddFrom)
-                on:change=add
+                chosen
             />
         </div>
     }

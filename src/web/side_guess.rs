@@ -1,13 +1,12 @@
 //! Guess first: the second run's figures are hidden until a class has committed itself.
 
-use super::field::number;
 use super::side::Side;
 use super::side_words::{say, side_text};
 use super::store::Store;
 use crate::plan::Quantity;
 use crate::report::words::{Message, SideLabel, SideMessage};
 use crate::report::{GuessSpread, quantity_of, quantity_shown};
-use crate::units::{Length, UnitSystem, parse_length};
+use crate::units::{Length, UnitSystem, parse_length, parse_number};
 use leptos::html;
 use leptos::prelude::*;
 
@@ -172,9 +171,10 @@ fn Asking() -> impl IntoView {
                 inputmode="decimal"
                 autocomplete="off"
                 aria-describedby="side-guess-wrong"
+                aria-invalid=move || (!wrong.with(String::is_empty)).to_string()
                 on:keydown=move |event| if event.key() == "Enter" { add(); }
             />
-            <p id="side-guess-wrong" class="field-error" role="alert">{move || wrong.get()}</p>
+            <p id="side-guess-wrong" class="field-note" role="alert">{move || wrong.get()}</p>
         </div>
         <div class="more-buttons">
             <button type="button" on:click=move |_| add()>{side_text(SideLabel::GuessAdd)}</button>
@@ -263,7 +263,7 @@ fn understood(store: Store, quantity: Quantity, text: &str) -> Result<f64, Strin
             .map(Length::metres)
             .map_err(|error| store.say(Message::LengthText(&error)));
     }
-    let typed = number(text).ok_or_else(|| store.say(Message::NotANumber { text }))?;
+    let typed = parse_number(text).ok_or_else(|| store.say(Message::NotANumber { text }))?;
     Ok(in_si(units, quantity, typed))
 }
 

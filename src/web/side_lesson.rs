@@ -1,6 +1,7 @@
 //! Lessons: the project's own, fetched when one is chosen, or a trainer's from a file.
 
-use super::band_client::build;
+use super::file_button::{FileButton, bytes_of};
+use super::own_build::build;
 use super::side::Side;
 use super::side_words::{say, side_text};
 use super::store::{Store, label_text};
@@ -65,17 +66,10 @@ pub(super) fn LessonQuestion() -> impl IntoView {
 pub(super) fn Lessons() -> impl IntoView {
     let store = expect_context::<Store>();
     let side = expect_context::<Side>();
-    let file = NodeRef::<html::Input>::new();
     let fold = NodeRef::<html::Details>::new();
-    let chosen = move |_| {
-        if let Some(input) = file.get() {
-            if let Some(chosen) = input.files().and_then(|list| list.get(0)) {
-                spawn_local(async move { take(store, side, bytes_of_file(&chosen).await) });
-            }
-            // The same file can be chosen again.
-            input.set_value("");
-        }
-    };
+    let chosen = Callback::new(move |file: File| {
+        spawn_local(async move { take(store, side, bytes_of(&file).await) });
+    });
     let own = OWN.map(|(name, label)| {
         let fetched = move |_| {
             // The question needs the room.
@@ -91,21 +85,11 @@ pub(super) fn Lessons() -> impl IntoView {
             <summary>{side_text(SideLabel::Lessons)}</summary>
             <div class="more-buttons">
                 {own}
-                <button
-                    type="button"
-                    on:click=move |_| { if let Some(input) = file.get() { input.click(); } }
-                >
-                    {side_text(SideLabel::LessonFile)}
-                </button>
-                <input
-                    node_ref=file
+                <FileButton
+                    label=side_text(SideLabel::LessonFile)
                     id="lesson-file"
-                    class="visually-hidden"
-                    type="file"
                     accept=".json,application/json"
-                    tabindex="-1"
-                    aria-label=side_text(SideLabel::LessonFile)
-                    on:change=chosen
+                    chosen
                 />
             </div>
         </details>
@@ -129,11 +113,6 @@ fn take(store: Store, side: Side, bytes: Option<Vec<u8>>) {
     };
     side.said
         .set(format!("{why} {}", label_text(Label::PlanKept)));
-}
-
-async fn bytes_of_file(file: &File) -> Option<Vec<u8>> {
-    let buffer = JsFuture::from(file.array_buffer()).await.ok()?;
-    Some(js_sys::Uint8Array::new(&buffer).to_vec())
 }
 
 async fn bytes_of_own(name: &str) -> Option<Vec<u8>> {

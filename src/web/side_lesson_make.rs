@@ -92,7 +92,7 @@ pub(super) fn MakeLesson() -> impl IntoView {
             {field("lesson-question", SideLabel::LessonQuestion, typed.question)}
             {field("lesson-hint", SideLabel::LessonHint, typed.hint)}
             {field("lesson-answer", SideLabel::LessonAnswer, typed.answer)}
-            <p class="field-error" role="alert">{move || wrong.get()}</p>
+            <p class="field-note" role="alert">{move || wrong.get()}</p>
             <div class="more-buttons">
                 <button type="button" on:click=save>{side_text(SideLabel::LessonSave)}</button>
             </div>

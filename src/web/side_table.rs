@@ -3,9 +3,8 @@
 use super::side::Side;
 use super::side_words::{say, side_text};
 use super::store::Store;
-use crate::plan::Quantity;
-use crate::plan::{ElementId, NodeId, Plan};
-use crate::report::words::{Message, SideLabel, SideMessage};
+use crate::plan::{ElementId, NodeId, Plan, Quantity};
+use crate::report::words::{SideLabel, SideMessage};
 use crate::report::{
     DifferenceBands, ElementLoss, ElementPair, SideBySide, TotalPair, quantity_shown, side_by_side,
 };
@@ -174,12 +173,10 @@ fn element(store: Store, pair: &ElementPair, corners: &[(NodeId, usize)], hides:
         let Some(side) = side else {
             return side_text(SideLabel::NotThere);
         };
-        let name = store.say(Message::Element(&side.element));
-        let size = store.say(Message::ElementSize(&side.element));
-        let comma = if size.is_empty() { "" } else { ", " };
+        let name = store.say_element(&side.element);
         let loss = side.loss.filter(|_| !hides);
         let loss = loss.map(|loss| format!(": {}", units.pressure(loss)));
-        format!("{name}{comma}{size}{}", loss.unwrap_or_default())
+        format!("{name}{}", loss.unwrap_or_default())
     };
     // What is not there loses nothing.
     let loss = |side: Option<&ElementLoss>| side.map_or(Some(0.0), |side| pascals(side.loss));

@@ -1,8 +1,8 @@
 //! What was read and done during the visit, in order, each reading beside the clean run's.
 
+use super::grounds::{GroundsName, GroundsText};
 use super::open_visit::change_visit;
 use super::site_figures::{clean_of, clean_text, limit_text, read_text};
-use super::site_grounds::{GroundsName, GroundsText};
 use super::site_words::{say_entry, site_text};
 use super::store::Store;
 use super::totals::VerdictWord;
@@ -14,15 +14,17 @@ use leptos::prelude::*;
 
 #[component]
 pub(super) fn Entries(visit: Memo<Visit>) -> impl IntoView {
+    // Made anew where an entry is, not where something else of the visit is: what was unfolded stays so.
+    let entries = Memo::new(move |_| visit.with(|visit| visit.entries.clone()));
     let rows = move || {
-        let entries = visit.with(|visit| visit.entries.clone());
         entries
+            .get()
             .into_iter()
             .enumerate()
             .map(|(index, entry)| view! { <EntryRow index entry/> })
             .collect_view()
     };
-    let is_empty = move || visit.with(|visit| visit.entries.is_empty());
+    let is_empty = move || entries.with(Vec::is_empty);
     view! {
         <h3>{site_text(SiteLabel::EntriesHeading)}</h3>
         <Show when=is_empty>
@@ -35,7 +37,8 @@ pub(super) fn Entries(visit: Memo<Visit>) -> impl IntoView {
 #[component]
 fn EntryRow(index: usize, entry: Entry) -> impl IntoView {
     let store = expect_context::<Store>();
-    let name = say_entry(store, &entry);
+    let named = entry.clone();
+    let name = move || say_entry(store, &named);
     let remove = format!("{} {}", site_text(SiteLabel::Remove), index + 1);
     let is_done = matches!(entry, Entry::Done(_));
     let reading = match entry {
@@ -65,9 +68,12 @@ fn ReadingFigures(index: usize, reading: Reading) -> impl IntoView {
     let store = expect_context::<Store>();
     let open = RwSignal::new(false);
     let id = format!("site-grounds-{index}");
-    let plan = store.plan_now();
-    let doubt = match plausibility(&plan, &reading) {
-        Plausibility::Doubted(why) => Some(store.say(Message::Site(SiteMessage::Doubted(why)))),
+    let of_doubt = reading.clone();
+    let doubt = move || match store.plan.with(|plan| plausibility(plan, &of_doubt)) {
+        Plausibility::Doubted(why) => {
+            let why = store.say(Message::Site(SiteMessage::Doubted(why)));
+            Some(view! { <p class="remark">{why}</p> })
+        }
         _ => None,
     };
     let of_read = reading.clone();
@@ -108,6 +114,6 @@ fn ReadingFigures(index: usize, reading: Reading) -> impl IntoView {
             {limit}
         </dl>
         <GroundsText id open text=grounds/>
-        {doubt.map(|doubt| view! { <p class="remark">{doubt}</p> })}
+        {doubt}
     }
 }

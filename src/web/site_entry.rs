@@ -9,7 +9,6 @@ use crate::diagnosis::{Plausibility, Test, plausibility, reachable_joints};
 use crate::editor::VisitChange;
 use crate::plan::{Conditions, Entry, Pattern, Preparation, Spot, Visit};
 use crate::report::words::{Label, Message, SiteLabel, SiteMessage};
-use crate::units::UnitSystem;
 use leptos::html;
 use leptos::prelude::*;
 
@@ -359,5 +358,5 @@ fn ErrorField(
             .error_from(units, figure.abs());
         of(form).set(error);
     });
-    view! { <NumberField id label unit=|_: UnitSystem| "" shown set/> }
+    view! { <NumberField id label shown set/> }
 }

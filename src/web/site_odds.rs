@@ -1,9 +1,9 @@
 //! What the readings mean: faults by their odds, and the test that tells the most next.
 
 use super::band_protocol::SiteAnswer;
+use super::grounds::{GroundsName, GroundsText};
 use super::open_visit::change_visit;
 use super::site_entry::Form;
-use super::site_grounds::{GroundsName, GroundsText};
 use super::site_words::{say_cause, say_test, shown, site_text};
 use super::store::Store;
 use crate::diagnosis::{CauseOdds, Diagnosis, Suggestion};
@@ -25,6 +25,8 @@ pub(super) fn Odds(visit: Memo<Visit>, form: Form) -> impl IntoView {
     let begun = move || store.plan.with(|plan| !plan.visits.is_empty());
     let heat = move || visit.with_untracked(|visit| visit.always_heats);
     let found = move || {
+        // A component says what it says once: in other units it is made anew.
+        store.units.track();
         let site = site.get()?;
         let diagnosis = site.diagnosis.clone()?;
         Some(view! {

@@ -1,5 +1,6 @@
 //! Pictures of the visit, from before and after the cleaning.
 
+use super::file_button::FileButton;
 use super::open_visit::change_visit;
 use super::picture_scaling::small_jpeg;
 use super::site_words::site_text;
@@ -7,10 +8,9 @@ use super::store::{Store, label_text};
 use crate::editor::VisitChange;
 use crate::plan::{PictureCoding, Taken, Visit, VisitPicture};
 use crate::report::words::{Label, Message, SiteLabel, SiteMessage};
-use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use web_sys::HtmlInputElement;
+use web_sys::File;
 
 #[component]
 pub(super) fn Pictures(visit: Memo<Visit>) -> impl IntoView {
@@ -65,49 +65,23 @@ fn picture_name(store: Store, index: usize, picture: &VisitPicture) -> String {
 #[component]
 fn AddPicture(taken: Taken, label: SiteLabel, id: &'static str) -> impl IntoView {
     let store = expect_context::<Store>();
-    let file = NodeRef::<html::Input>::new();
-    let press = move |_| {
-        if let Some(input) = file.get() {
-            input.click();
-        }
-    };
-    let changed = move |_| {
-        if let Some(input) = file.get() {
-            chosen(store, taken, &input);
-        }
-    };
-    view! {
-        <button type="button" on:click=press>{site_text(label)}</button>
-        <input
-            node_ref=file
-            class="visually-hidden"
-            id=id
-            type="file"
-            accept="image/*"
-            tabindex="-1"
-            aria-label=site_text(label)
-            on:change=changed
-        />
-    }
+    let chosen = Callback::new(move |file| add(store, taken, file));
+    view! { <FileButton label=site_text(label) id accept="image/*" chosen/> }
 }
 
-fn chosen(store: Store, taken: Taken, input: &HtmlInputElement) {
-    if let Some(file) = input.files().and_then(|list| list.get(0)) {
-        spawn_local(async move {
-            if let Some(data) = small_jpeg(&file).await {
-                let picture = VisitPicture {
-                    taken,
-                    coding: PictureCoding::Jpeg,
-                    data_base64: data.into(),
-                };
-                change_visit(store, VisitChange::AddPicture(picture));
-            } else {
-                let why = site_text(SiteLabel::PictureUnreadable);
-                let kept = label_text(Label::PlanKept);
-                store.trouble.set(format!("{why} {kept}"));
-            }
-        });
-    }
-    // The same file can be chosen again.
-    input.set_value("");
+fn add(store: Store, taken: Taken, file: File) {
+    spawn_local(async move {
+        if let Some(data) = small_jpeg(&file).await {
+            let picture = VisitPicture {
+                taken,
+                coding: PictureCoding::Jpeg,
+                data_base64: data.into(),
+            };
+            change_visit(store, VisitChange::AddPicture(picture));
+        } else {
+            let why = site_text(SiteLabel::PictureUnreadable);
+            let kept = label_text(Label::PlanKept);
+            store.trouble.set(format!("{why} {kept}"));
+        }
+    });
 }

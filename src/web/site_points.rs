@@ -1,7 +1,6 @@
 //! Static pressures that were read, as points on the pressure line, each beside what the clean run
 //! reads there under the same conditions.
 
-use super::open_visit::visit_of;
 use super::store::Store;
 use crate::report::pressure_readings;
 use crate::scene::{PlotPoint, PressurePlot as Plot};
@@ -12,7 +11,7 @@ use leptos::prelude::*;
 pub(super) fn read_points(store: Store, line: &[PressurePoint]) -> Vec<PlotPoint> {
     let (site, open) = (store.site(), store.open_visit.get());
     store.plan.with(|plan| {
-        let Some(visit) = visit_of(plan, open.as_deref()) else {
+        let Some(visit) = plan.visit_or_newest(open.as_deref()) else {
             return Vec::new();
         };
         let clean = site.as_ref().map_or(&[][..], |site| &site.clean);

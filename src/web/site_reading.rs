@@ -3,7 +3,7 @@
 use super::site_entry::Form;
 use crate::plan::{Against, Measured, Reading};
 use crate::report::words::SiteLabel;
-use crate::units::{Pressure, Temperature, TemperatureDifference, UnitSystem, Velocity};
+use crate::units::{Pressure, TemperatureDifference, UnitSystem, Velocity, parse_number};
 use leptos::prelude::*;
 
 /// What can be read.
@@ -51,9 +51,9 @@ impl Quantity {
 
     pub fn unit(self, units: UnitSystem) -> &'static str {
         match self {
-            Self::StaticPressure | Self::VelocityPressure => units.pressure(Pressure::ZERO).unit,
+            Self::StaticPressure | Self::VelocityPressure => units.pressure_unit(),
             Self::Velocity => units.velocity(Velocity::ZERO).unit,
-            Self::Temperature => units.temperature(Temperature::from_celsius(0.0)).unit,
+            Self::Temperature => units.temperature_unit(),
         }
     }
 
@@ -137,22 +137,12 @@ pub(super) fn typed_reading(form: Form, units: UnitSystem) -> Result<Reading, St
 
 /// One figure or several, as people type them; the text that is none.
 fn figures(text: &str) -> Result<Vec<f64>, String> {
-    let plain = text.replace('\u{2212}', "-");
-    let figures: Result<Vec<f64>, String> = plain
-        .split([' ', ';', '\t'])
-        .filter(|part| !part.is_empty())
-        .map(|part| {
-            let number = part.replacen(',', ".", 1).parse::<f64>().ok();
-            number
-                .filter(|number| number.is_finite())
-                .ok_or_else(|| part.to_owned())
-        })
-        .collect();
-    figures.and_then(|figures| {
-        if figures.is_empty() {
-            Err(text.to_owned())
-        } else {
-            Ok(figures)
-        }
-    })
+    let parts = text.split([' ', ';', '\t']).filter(|part| !part.is_empty());
+    let figures: Vec<f64> = parts
+        .map(|part| parse_number(part).ok_or_else(|| part.to_owned()))
+        .collect::<Result<_, _>>()?;
+    if figures.is_empty() {
+        return Err(text.to_owned());
+    }
+    Ok(figures)
 }

@@ -30,6 +30,8 @@ struct Pace {
     waits: bool,
     /// How long the tables took last, ms.
     took: f64,
+    /// When the hand moved last, ms; none once it has let go.
+    moved: Option<f64>,
     /// Waits for the hand to rest.
     rest: Option<Timeout>,
 }
@@ -43,6 +45,7 @@ impl Steady {
                 idle: None,
                 waits: false,
                 took: FIRST_GUESS,
+                moved: None,
                 rest: None,
             }),
         };
@@ -51,11 +54,14 @@ impl Steady {
         Effect::new(move |_| {
             results.track();
             if dragging.get() {
-                let rest = Timeout::new(REST, move || steady.show());
-                steady.pace.update_value(|pace| pace.rest = Some(rest));
+                steady.pace.update_value(|pace| pace.moved = Some(now()));
+                steady.wait_for_rest(REST);
                 steady.ask_for_idle_time();
             } else {
-                steady.pace.update_value(|pace| pace.rest = None);
+                steady.pace.update_value(|pace| {
+                    pace.moved = None;
+                    pace.rest = None;
+                });
                 steady.show();
             }
         });
@@ -81,6 +87,37 @@ impl Steady {
             let _ = document().body().map(|body| body.offset_height());
             self.pace.update_value(|pace| pace.took = now() - begun);
         });
+    }
+
+    /// Looks after `pause`, ms, whether the hand rests. One look is under way at a time: a drag moves too
+    /// often for a timer each.
+    fn wait_for_rest(self, pause: u32) {
+        self.pace.update_value(|pace| {
+            if pace.rest.is_none() {
+                pace.rest = Some(Timeout::new(pause, move || self.look_for_rest()));
+            }
+        });
+    }
+
+    fn look_for_rest(self) {
+        let moved = self.pace.try_update_value(|pace| {
+            pace.rest = None;
+            pace.moved
+        });
+        let Some(moved) = moved.flatten() else {
+            return;
+        };
+        let rested = now() - moved;
+        if rested < f64::from(REST) {
+            #[allow(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "between 0 and REST"
+            )]
+            self.wait_for_rest((f64::from(REST) - rested).ceil() as u32);
+        } else {
+            self.show();
+        }
     }
 
     fn ask_for_idle_time(self) {

@@ -2,7 +2,8 @@
 
 use super::band_client::Banded;
 use super::band_protocol::SiteAnswer;
-use super::keep::{Keeper, Opening};
+use super::keep::Opening;
+use super::keeper::Keeper;
 use super::panic_report::tell_done;
 use super::steady::Steady;
 use crate::editor::{self, Action, State, Tool, View, update};
@@ -11,7 +12,7 @@ use crate::report::the_example;
 use crate::report::words::{ActionName, CodeLabel, FirstWords, Label, Language, Message, say};
 use crate::report::{Figures, figures};
 use crate::scene::{Mark, scene};
-use crate::system::{Assessment, Band, BandDetail, Bands};
+use crate::system::{Assessment, Band, BandDetail, Bands, ElementKind};
 use crate::units::{Length, Shown, UnitSystem};
 use leptos::prelude::*;
 use std::collections::BTreeSet;
@@ -156,11 +157,15 @@ impl Store {
 
     /// Takes an action and does what comes of it.
     pub fn act(self, action: Action) {
+        let opens = matches!(action, Action::Open(_) | Action::Exchange(_));
         let effects = self
             .state
             .try_update(|state| update(state, action))
             .unwrap_or_default();
         self.follow_state();
+        if opens && effects.is_empty() {
+            self.keeper.keep_the_same(self.plan_now());
+        }
         for effect in effects {
             match effect {
                 editor::Effect::Announce(name) => {
@@ -178,6 +183,9 @@ impl Store {
                         });
                 }
                 editor::Effect::Refuse(refusal) => {
+                    if opens {
+                        self.keeper.nothing_comes();
+                    }
                     let why = self.words_now().refusal(&refusal);
                     self.trouble.set(format!("{why} {}", fixed!(PlanKept)));
                 }
@@ -265,6 +273,17 @@ impl Store {
     /// carry the words of all.
     pub fn say(self, message: Message<'_>) -> String {
         say(Language::English, self.units.get(), message)
+    }
+
+    /// An element's name, and its size where it has one.
+    pub fn say_element(self, kind: &ElementKind) -> String {
+        let name = self.say(Message::Element(kind));
+        let size = self.say(Message::ElementSize(kind));
+        if size.is_empty() {
+            name
+        } else {
+            format!("{name}, {size}")
+        }
     }
 
     /// Looks at the bands, where they belong to the plan as it is now: those of another version are

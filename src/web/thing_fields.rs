@@ -1,7 +1,6 @@
 //! What can be typed and chosen about the selected things of the room.
 
 use super::field::{ChoiceField, LengthField, NumberField, TextField};
-use super::leg_fields::no_unit;
 use super::store::{Store, label_text};
 use super::tool_bar::{COMMON_SPACING, OBSTACLES, ZONES};
 use crate::editor::{Action, NewThing, Tool, Turn};
@@ -10,7 +9,7 @@ use crate::plan::{
     ThingId, Wall, Zone,
 };
 use crate::report::words::{Label, Message};
-use crate::units::{Length, Temperature, UnitSystem};
+use crate::units::{Length, UnitSystem};
 use leptos::prelude::*;
 
 const LEVELS: [(&str, Label, Level); 3] = [
@@ -324,15 +323,11 @@ fn ZoneFields(id: ThingId) -> impl IntoView {
     });
     view! {
         <ChoiceField id="zone-kind" label=Label::ObstacleKind choices=ZONES.to_vec() is_chosen set/>
-        <NumberField id="zone-temperature" label=Label::ZoneTemperature unit=degree shown=degrees set=set_degrees/>
+        <NumberField id="zone-temperature" label=Label::ZoneTemperature unit=UnitSystem::temperature_unit shown=degrees set=set_degrees/>
         <ChoiceField id="zone-level" label=Label::Level choices=LEVELS.to_vec() is_chosen=on_level set=set_level/>
         <LengthField id="zone-width" label=Label::ThingWidth shown=width set=set_width/>
         <LengthField id="zone-depth" label=Label::ThingDepth shown=depth set=set_depth/>
     }
-}
-
-fn degree(units: UnitSystem) -> &'static str {
-    units.temperature(Temperature::from_celsius(0.0)).unit
 }
 
 #[component]
@@ -368,7 +363,7 @@ fn DryerFields() -> impl IntoView {
     view! {
         <ChoiceField id="outlet-side" label=Label::OutletSide choices=SIDES.to_vec() is_chosen=on_side set=set_side/>
         <LengthField id="outlet-height" label=Label::OutletHeight shown=height set=set_height/>
-        <NumberField id="dryer-turned" label=Label::DryerTurned unit=no_unit shown=turned set=set_turned/>
+        <NumberField id="dryer-turned" label=Label::DryerTurned shown=turned set=set_turned/>
         <ChoiceField id="dryer-energy" label=Label::Energy choices=ENERGIES.to_vec() is_chosen=heats set=set_energy/>
         <LengthField id="dryer-width" label=Label::ThingWidth shown=width set=set_width/>
         <LengthField id="dryer-depth" label=Label::ThingDepth shown=depth set=set_depth/>

@@ -1,6 +1,6 @@
 //! The tools, and what is done to what is selected.
 
-use super::draw_length::focus_drawing;
+use super::focus::focus_drawing;
 use super::picture;
 use super::store::Store;
 use crate::editor::{Action, Tool};

@@ -129,19 +129,10 @@ pub(super) fn DominantSentence() -> impl IntoView {
     let store = expect_context::<Store>();
     let sentence = move |rank: usize| {
         store.steady.with(|results| {
-            let mut elements = results.figures.elements.iter();
-            elements.find_map(|element| {
-                let air = element.air.as_ref().filter(|air| air.rank == rank)?;
-                let text = store.words().dominant(
-                    rank,
-                    &element.element,
-                    air.share,
-                    air.equivalent_length,
-                    element.code_deduction,
-                );
-                let is_end = matches!(element.element, ElementKind::Termination { .. });
-                Some((text, is_end))
-            })
+            let text = store.words().dominant(&results.figures, rank)?;
+            let (element, _) = results.figures.ranked(rank)?;
+            let is_end = matches!(element.element, ElementKind::Termination { .. });
+            Some((text, is_end))
         })
     };
     let sentences = move || {

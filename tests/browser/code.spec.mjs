@@ -1,7 +1,7 @@
 // The code check: rule sets, the maker's limits, the list of what is looked at on site, the label.
 
 import { test, expect } from './page.mjs';
-import { Sheet } from './sheet.mjs';
+import { Sheet, UNITS } from './sheet.mjs';
 import { violations } from './violations.mjs';
 
 const MAKER = { length: 'Longest exhaust duct', at90: 'Taken off for a 90° elbow' };
@@ -95,6 +95,10 @@ test('all sets stand side by side, code beside air, and the label prints alone',
   await expect(sets.locator('tr.chosen')).toContainText('IRC 2021');
   await expect(page.getByTestId('disagreement')).toContainText('They part most on the segmented elbow');
   await expect(page.getByTestId('disagreement')).toContainText('does not count the wall hood');
+  const against = page.getByTestId('code-against-air').locator('tfoot');
+  await expect(against).toContainText(' ft');
+  await sheet.units(UNITS.si);
+  await expect(against).toContainText(' m');
   await page.evaluate(() => { globalThis.print = () => { globalThis.printed = document.documentElement.dataset.print; }; });
   await sheet.button('Print the label').click();
   expect(await page.evaluate(() => globalThis.printed)).toBe('label');

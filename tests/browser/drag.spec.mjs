@@ -116,7 +116,7 @@ test('ledger, drawing and pressure line light one another', async ({ page, site 
   for (const element of ['leg:p4', 'elbow:p3', 'termination:p4']) {
     await sheet.row(element).hover();
     await expect(sheet.mark(`casing:${element}`)).toHaveClass(/lit/);
-    await expect(page.locator(`[data-span="${element}"]`)).toHaveClass(/lit/);
+    await expect(page.locator(`.pressure [data-span="${element}"]`)).toHaveClass(/lit/);
   }
   await page.getByRole('heading', { name: 'Cautions' }).hover();
   await expect(page.locator('.lit')).toHaveCount(0);
@@ -127,7 +127,7 @@ test('ledger, drawing and pressure line light one another', async ({ page, site 
   await page.mouse.move(x + width / 4, y + height / 2);
   await expect(sheet.row('leg:p4')).toHaveClass(/lit/);
   await expect(page.locator('.ledger tbody .lit')).toHaveCount(1);
-  await page.locator('[data-span="elbow:p2"]').hover();
+  await page.locator('.pressure [data-span="elbow:p2"]').hover();
   await expect(sheet.row('elbow:p2')).toHaveClass(/lit/);
   await expect(sheet.mark('casing:elbow:p2')).toHaveClass(/lit/);
 });

@@ -164,7 +164,7 @@ test('ledger, drawing, pressure line and elevation light one another, and a pres
   const { x, y, width, height } = await side.mark('core:riser:p1').boundingBox();
   await page.mouse.move(x + width / 2, y + height / 2);
   await expect(sheet.row('riser:p1')).toHaveClass(/lit/);
-  await expect(page.locator('[data-span="riser:p1"]')).toHaveClass(/lit/);
+  await expect(page.locator('.pressure [data-span="riser:p1"]')).toHaveClass(/lit/);
   // A press may be a little off.
   await page.mouse.click(x + width / 2 + 9, y + height / 2);
   await expect(sheet.field(RISE)).toHaveValue('4\' 10"');

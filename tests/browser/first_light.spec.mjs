@@ -165,7 +165,7 @@ test('drawing, ledger and pressure line light one another', async ({ page, site 
   await open(page, site);
   await page.locator('tr[data-element="leg:p4"]').hover();
   await expect(page.locator('[data-mark="casing:leg:p4"]')).toHaveClass(/lit/);
-  await expect(page.locator('[data-span="leg:p4"]')).toHaveClass(/lit/);
-  await page.locator('[data-span="termination:p4"]').hover();
+  await expect(page.locator('.pressure [data-span="leg:p4"]')).toHaveClass(/lit/);
+  await page.locator('.pressure [data-span="termination:p4"]').hover();
   await expect(page.locator('tr[data-element="termination:p4"]')).toHaveClass(/lit/);
 });

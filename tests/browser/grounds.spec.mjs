@@ -113,6 +113,15 @@ test('the code length shows its sum, its source, and what an estimate does to it
   await expect(page.getByTestId('code-verdict')).toContainText('Cannot tell');
 });
 
+test('closed, the answer gives the focus back to the name that was pressed', async ({ page, site }) => {
+  await Sheet.open(page, site);
+  const ask = page.locator('[data-total=BackPressure] .ask');
+  await ask.click();
+  await page.locator('.asked').getByRole('button').press('Enter');
+  await expect(page.locator('.asked')).toHaveCount(0);
+  await expect(ask).toBeFocused();
+});
+
 for (const colorScheme of ['light', 'dark']) {
   test(`no violation with all sources unfolded, ${colorScheme}`, async ({ page, site }) => {
     await page.emulateMedia({ colorScheme });

@@ -49,7 +49,7 @@ test('several guesses spread about the figure, and one that is no number is not 
   for (const guess of ['90', '140', 'many', '100', '1,2,3', '110']) {
     await field(page).fill(guess);
     await field(page).press('Enter');
-    if (!/^\d+$/.test(guess)) await expect(page.locator('#side-guess-wrong')).toContainText('is not a number');
+    if (!/^\d+$/.test(guess)) await expect(page.locator('#side-guess-wrong')).toContainText('was not understood as a number');
   }
   await expect(page.locator('.side-guesses li')).toHaveText([/^90 cfm/, /^140 cfm/, /^100 cfm/, /^110 cfm/]);
   // What is done meanwhile reads no figure aloud.

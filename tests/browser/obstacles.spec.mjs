@@ -142,7 +142,7 @@ test('a zone takes a temperature in the page\'s units, and refuses what is none'
   await room.type('Temperature (°F)', '500');
   await expect(room.alert).toContainText('The temperature would be 500 °F; it can be from \u221258 °F to 158 °F.');
   await room.type('Temperature (°F)', 'warm');
-  await expect(page.locator('#zone-temperature-note')).toContainText('“warm” is not a number. Write it like');
+  await expect(page.locator('#zone-temperature-note')).toContainText('“warm” was not understood as a number. Write it');
   await room.field('What it is').selectOption('attic');
   await room.field('Level').selectOption('ceiling_space');
   const [zone] = (await room.plan()).zones;

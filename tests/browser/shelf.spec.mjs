@@ -76,6 +76,7 @@ test('a copy is a job of its own, and a deleted job can be put back', async ({ p
   await expect(rows(dialog)).toHaveCount(3);
   expect(await jobsStored(page)).toBe(3);
   await expect(dialog.getByRole('status')).toContainText('Deleted: Attic run');
+  await expect(dialog.getByRole('button', { name: 'Put it back' })).toBeFocused();
   await dialog.getByRole('button', { name: 'Put it back' }).click();
   await expect(rows(dialog)).toHaveCount(4);
   expect(await names(dialog)).toContain('Attic run');
@@ -123,3 +124,20 @@ for (const colorScheme of ['light', 'dark']) {
     });
   }
 }
+
+test('a job that another tab has changed meanwhile is not deleted', async ({ context, page, site }) => {
+  await threeJobs(page, site);
+  const dialog = await openJobs(page);
+  await expect(rows(dialog)).toHaveCount(3);
+  const other = await context.newPage();
+  await open(other, site);
+  await (await openJobs(other)).getByRole('button', { name: 'Open: Attic run' }).click();
+  await expect(job(other)).toHaveText('Attic run');
+  await takeTermination(other);
+  await other.keyboard.press('ArrowRight');
+  await saved(other);
+  await dialog.getByRole('button', { name: 'Delete: Attic run', exact: true }).click();
+  await expect(dialog.getByRole('status')).toContainText('Another tab has changed this job meanwhile');
+  await expect(rows(dialog)).toHaveCount(3);
+  await expect(dialog.getByRole('button', { name: 'Put it back' })).toHaveCount(0);
+});

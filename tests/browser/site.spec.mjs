@@ -109,7 +109,7 @@ test('a reading stands beside the clean run, and the advice leads to the fault',
 test('what cannot be is refused, what hardly can be is doubted', async ({ page, site }) => {
   const it = await Site.open(page, site);
   const said = it.panel.locator('.site-said');
-  for (const [figure, why] of [['-80', 'below zero'], ['6000', 'times the greatest pressure'], ['ten', 'is not a number']]) {
+  for (const [figure, why] of [['-80', 'below zero'], ['6000', 'times the greatest pressure'], ['ten', 'was not understood as a number'], ['1,250', '“1,250” was not understood']]) {
     await it.value.fill(figure);
     await it.panel.getByRole('button', { name: 'Add reading' }).click();
     await expect(said).toContainText(why);
@@ -310,10 +310,10 @@ test('a figure says where it comes from', async ({ page, site }) => {
   await expect(ask).toHaveAttribute('aria-expanded', 'false');
   await ask.click();
   await expect(ask).toHaveAttribute('aria-expanded', 'true');
-  await expect(reading.locator('.site-grounds')).toHaveText(/p = losses beyond .* = \d+\.\d Pa - \d+\.\d Pa = 137\.\d Pa; Q is where.*512 draws.*standard error of \d+\.\d Pa/);
+  await expect(reading.locator('.grounds')).toHaveText(/p = losses beyond .* = \d+\.\d Pa - \d+\.\d Pa = 137\.\d Pa; Q is where.*512 draws.*standard error of \d+\.\d Pa/);
   await it.faults.first().locator('.site-chance .ask').click();
-  await expect(it.faults.first().locator('.site-grounds')).toContainText('Before anything was read: ');
-  await expect(it.faults.first().locator('.site-grounds')).toContainText('common practice');
+  await expect(it.faults.first().locator('.grounds')).toContainText('Before anything was read: ');
+  await expect(it.faults.first().locator('.grounds')).toContainText('common practice');
 });
 
 for (const colorScheme of ['light', 'dark']) {

@@ -2,7 +2,7 @@
 // other tab says that its plan is not.
 
 import { test, expect, open } from './page.mjs';
-import { jobsStored, planFile, saved, stored, takeTermination, word, WORD } from './keep.mjs';
+import { job, jobsStored, planFile, saved, stored, takeTermination, word, WORD } from './keep.mjs';
 
 const FULL = process.env.ELBOWROOM_FULL === '1';
 const SETTLED = new RegExp(`^(${WORD.saved}|${WORD.notKept})$`);
@@ -50,4 +50,28 @@ test(`${FULL ? 50 : 4} races`, async ({ context, page, site }) => {
     }
     await other.close();
   }
+});
+
+test('what another tab has stored opens where it is the same as here, and takes no other job with it', async ({ context, page, site }) => {
+  await open(page, site);
+  await takeTermination(page);
+  await page.keyboard.press('ArrowRight');
+  await saved(page);
+  const other = await context.newPage();
+  await open(other, site);
+  await takeTermination(other);
+  await other.keyboard.press('ArrowRight');
+  await other.keyboard.press('ArrowLeft');
+  await saved(other);
+  await expect(word(page)).toHaveText(WORD.notKept);
+  await page.getByRole('button', { name: 'Open the other one' }).click();
+  await saved(page);
+
+  const plan = JSON.parse(await planFile(page));
+  plan.title = 'Another job, invented';
+  const file = { name: 'plan.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(plan)) };
+  await page.locator('#plan-file').setInputFiles(file);
+  await expect(job(page)).toHaveText(plan.title);
+  await saved(page);
+  expect(await jobsStored(page)).toBe(2);
 });

@@ -227,3 +227,27 @@ fn a_run_without_end_is_not_cut_up() {
     let list = list(&plan);
     assert!(list.is_too_long && list.pipe.is_empty());
 }
+
+/// A riser at the dryer's outlet is of the first leg's duct, its diameter too: in the air as in the list
+/// of what is bought.
+#[test]
+fn a_riser_at_the_outlet_is_as_wide_as_the_leg_that_leaves() {
+    let mut plan = by_hand();
+    plan.run.outlet.riser = Some(Riser {
+        rise: Length::from_feet(3.0),
+        elbow: plan.run.outlet.elbow,
+    });
+    let wide = Length::from_inches(5.0);
+    plan.run.points[0].leg.diameter = Some(wide);
+    let figures = figures(&plan).0;
+    let mut elements = figures.elements.iter();
+    let riser = elements.find(|it| it.id.to_string() == "riser:@outlet");
+    let diameter = riser.unwrap().air.as_ref().unwrap().diameter;
+    assert!((diameter - wide).abs() < Length::from_metres(1e-9));
+    // The riser and the first leg; the second leg is of the run's diameter.
+    let list = cut_list(&plan, &figures);
+    let mut widths: Vec<f64> = list.pipe.iter().map(|it| it.diameter.inches()).collect();
+    widths.sort_by(f64::total_cmp);
+    assert_eq!(widths.len(), 2, "{widths:?}");
+    assert!((widths[1] - 5.0).abs() < 1e-9, "{widths:?}");
+}

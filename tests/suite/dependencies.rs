@@ -20,10 +20,8 @@ const LICENCES: [&str; 11] = [
     "Zlib",
 ];
 
-/// Packages of which two versions are built, since two others ask for each; of base64 the page's
-/// libraries ask for a newer one than pictures and links are made with.
-const TWICE: [&str; 10] = [
-    "base64",
+/// Packages of which two versions are built, since two others ask for each.
+const TWICE: [&str; 9] = [
     "convert_case",
     "cpufeatures",
     "getrandom",

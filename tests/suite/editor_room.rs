@@ -4,11 +4,12 @@
 use crate::editor_actions::{Step, length, number, point, reach};
 use crate::example_file::example;
 use crate::symmetry::same_figures;
-use elbowroom::editor::{Action, NewThing, State, Tool, Turn, update};
+use elbowroom::editor::{Action, Effect, NewThing, State, Tool, Turn, update};
 use elbowroom::plan::{
     Axis, Dryer, Energy, Heading, Level, Obstacle, ObstacleKind, Opening, OpeningKind, OutletSide,
     Picture, PictureCoding, Plan, Point, ThingId, Wall, Zone, ZoneKind,
 };
+use elbowroom::report::words::Refusal;
 use elbowroom::units::{Length, Temperature};
 use proptest::prelude::*;
 use serde_json::Value;
@@ -326,4 +327,28 @@ fn a_mirrored_door_opens_to_the_mirrored_side() {
     );
     let offset = state.plan.openings[0].offset.metres();
     assert!((offset - 2.7).abs() < 1e-12, "{offset}");
+}
+
+/// What cannot be turned by itself is told so, and stays as it is.
+#[test]
+fn an_opening_or_a_picture_alone_is_not_turned() {
+    let mut plan = example();
+    plan.picture = Some(Picture {
+        coding: PictureCoding::Png,
+        data_base64: "AAAA".into(),
+        x_m: 0.0,
+        y_m: 0.0,
+        width: Length::from_metres(3.0),
+        depth: Length::from_metres(2.0),
+    });
+    let opening = ThingId::Opening(plan.openings[0].id.clone());
+    for things in [vec![], vec![opening], vec![ThingId::Picture]] {
+        for turn in [Turn::Quarter, Turn::Mirror] {
+            let mut state = State::new(plan.clone());
+            state.things = things.iter().cloned().collect();
+            let effects = update(&mut state, Action::Turn(turn));
+            assert_eq!(effects, [Effect::Refuse(Refusal::NothingToTurn)]);
+            assert_eq!(*state.plan, plan);
+        }
+    }
 }

@@ -19,6 +19,7 @@ pub enum Fault {
     NoPoints,
     NotSettable(String),
     NotBase64(String),
+    TooManyPictures(String, usize),
 }
 
 /// A spoilt file: what is wrong with it, its bytes, and the fault that reading it must end in.
@@ -49,6 +50,9 @@ pub fn fault(bytes: &[u8]) -> Fault {
         Err(FileError::Value(ValueError::NoPoints)) => Fault::NoPoints,
         Err(FileError::Value(ValueError::NotBase64 { path })) => Fault::NotBase64(path),
         Err(FileError::Value(ValueError::NotSettable { path })) => Fault::NotSettable(path),
+        Err(FileError::Value(ValueError::TooManyPictures { path, count, .. })) => {
+            Fault::TooManyPictures(path, count)
+        }
     }
 }
 

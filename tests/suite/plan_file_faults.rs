@@ -351,6 +351,11 @@ pub fn optional_numbers_out_of_range() -> Vec<Case> {
             Fault::NotSettable("overrides[1].input".to_owned()),
         ),
         (
+            "more pictures than go into a file, over two visits",
+            with("/visits", json!([visit("v1", 7), visit("v2", 6)])),
+            Fault::TooManyPictures("visits[1].pictures".to_owned(), 13),
+        ),
+        (
             "low over likely",
             with("/overrides", set("roof_cap", [2.5, 2.0, 3.0])),
             range("overrides[0].low"),
@@ -366,6 +371,12 @@ pub fn optional_numbers_out_of_range() -> Vec<Case> {
 /// One override, as the list of them.
 fn set(input: &str, [low, likely, high]: [f64; 3]) -> Value {
     json!([{"input": input, "low": low, "likely": likely, "high": high, "note": ""}])
+}
+
+/// A visit with so many pictures.
+fn visit(id: &str, pictures: usize) -> Value {
+    let picture = json!({"taken": "after", "coding": "jpeg", "data_base64": "/9j/4AAQ"});
+    json!({"id": id, "entries": [], "pictures": vec![picture; pictures]})
 }
 
 #[test]

@@ -40,6 +40,11 @@ fn value_errors() -> Vec<ValueError> {
         ValueError::NoPoints,
         ValueError::NotBase64 { path: path() },
         ValueError::NotSettable { path: path() },
+        ValueError::TooManyPictures {
+            path: path(),
+            count: 17,
+            field: Field::VISIT_PICTURES,
+        },
     ];
     TYPED.iter().map(out_of_range).chain(rest).collect()
 }
@@ -56,6 +61,7 @@ pub fn refusals() -> Vec<Refusal> {
         Refusal::OpeningPastWall,
         Refusal::DryerAndRunStay,
         Refusal::NothingToCopy,
+        Refusal::NothingToTurn,
     ];
     let values = value_errors().into_iter().map(Refusal::Value);
     fixed.into_iter().chain(values).collect()

@@ -1,6 +1,6 @@
 //! A cell of a table of comma-separated values (RFC 4180).
 
-use crate::report::csv::inert;
+use crate::report::csv::text_cell;
 use serde::Serialize;
 
 /// What stands in a cell.
@@ -32,13 +32,17 @@ impl Cell {
 
     /// Writes it to the end of `line`.
     ///
-    /// A text that begins like a formula is kept a text, as in the page's own tables.
+    /// A text stands as in the page's own tables: quoted where it must be, and one that begins like a
+    /// formula kept a text.
     ///
     /// ```
     /// use elbowroom::report::answer::Cell;
     /// let mut line = Vec::new();
     /// Cell::Text("=1+1, \"two\"".into()).write(&mut line);
     /// assert_eq!(line, b"\"'=1+1, \"\"two\"\"\"");
+    /// line.clear();
+    /// Cell::Text(" two".into()).write(&mut line);
+    /// assert_eq!(line, b"\" two\"");
     /// ```
     pub fn write(&self, line: &mut Vec<u8>) {
         match self {
@@ -46,25 +50,8 @@ impl Cell {
             Self::Number(number) if !number.is_finite() => {}
             // Counts without the point that JSON's numbers have: a table's reader tells no kinds apart.
             Self::Number(number) => line.extend_from_slice(number.to_string().as_bytes()),
-            Self::Text(text) => write_text(text, line),
+            Self::Text(text) => line.extend_from_slice(text_cell(text).as_bytes()),
         }
-    }
-}
-
-fn write_text(text: &str, line: &mut Vec<u8>) {
-    let text = inert(text);
-    let is_quoted = text.contains([',', '"', '\n', '\r']);
-    if is_quoted {
-        line.push(b'"');
-    }
-    for byte in text.bytes() {
-        if byte == b'"' {
-            line.push(b'"');
-        }
-        line.push(byte);
-    }
-    if is_quoted {
-        line.push(b'"');
     }
 }
 

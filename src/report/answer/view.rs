@@ -94,17 +94,7 @@ fn totals(figures: &Figures, units: UnitSystem) -> Vec<ShownTotal> {
 }
 
 fn costliest(figures: &Figures, units: UnitSystem) -> String {
-    let first = figures.elements.iter().find_map(|element| {
-        let air = element.air.as_ref().filter(|air| air.rank == 1)?;
-        Some(Message::Dominant {
-            rank: 1,
-            element: &element.element,
-            share: air.share,
-            equivalent_length: air.equivalent_length,
-            code_deduction: element.code_deduction,
-        })
-    });
-    first.map_or_else(String::new, |message| {
+    Message::dominant(figures, 1).map_or_else(String::new, |message| {
         say(Language::English, units, message)
     })
 }

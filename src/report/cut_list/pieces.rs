@@ -1,7 +1,9 @@
 //! The run as what is bought and joined: straights into pieces that stock can give, and joints.
 
 use crate::duct::tables::trade_parts::CRIMPED_END;
-use crate::plan::{Duct, ElbowKind, Metal, NodeId, Part, Plan};
+use crate::plan::{
+    Duct, ElbowKind, ElementId, LegState, Metal, NodeId, Part, Plan, TerminationKind,
+};
 use crate::report::Figures;
 use crate::system::ElementKind;
 use crate::units::{Angle, Length};
@@ -50,7 +52,7 @@ pub(super) enum Thing {
     WallBox,
     /// The end.
     Termination {
-        kind: crate::plan::TerminationKind,
+        kind: TerminationKind,
         diameter: Length,
     },
 }
@@ -140,7 +142,7 @@ fn reduce(found: &mut Vec<Thing>, duct: Duct, to: Length) {
     }
 }
 
-fn leg(plan: &Plan, id: &crate::plan::ElementId) -> Option<crate::plan::LegState> {
+fn leg(plan: &Plan, id: &ElementId) -> Option<LegState> {
     let NodeId::Point(point) = &id.node else {
         return None;
     };
@@ -151,17 +153,19 @@ fn leg(plan: &Plan, id: &crate::plan::ElementId) -> Option<crate::plan::LegState
     }
 }
 
-fn metal(plan: &Plan, id: &crate::plan::ElementId) -> Metal {
+fn metal(plan: &Plan, id: &ElementId) -> Metal {
     let of_leg = leg(plan, id).map(|leg| leg.metal);
-    let of_riser = || match &id.node {
-        NodeId::Outlet => plan.run.points.first(),
-        NodeId::Point(point) => {
-            let index = plan.run.index_of(point)?;
-            plan.run.duct_of_riser(index)
-        }
-    };
-    let metal = of_leg.or_else(|| of_riser().map(|point| point.leg.metal));
+    let metal = of_leg.or_else(|| Some(leg_of_riser(plan, &id.node)?.metal));
     metal.unwrap_or_default()
+}
+
+/// The leg that a riser at a node has its duct of.
+fn leg_of_riser(plan: &Plan, node: &NodeId) -> Option<LegState> {
+    let at = match node {
+        NodeId::Outlet => None,
+        NodeId::Point(point) => Some(plan.run.index_of(point)?),
+    };
+    plan.run.duct_of_riser(at).map(|point| point.leg)
 }
 
 /// The nominal diameter of the duct at an element: its own, or that of the straight before it, or
@@ -177,15 +181,13 @@ fn diameter_at(plan: &Plan, figures: &Figures, index: usize) -> Length {
     before.or_else(after).unwrap_or(plan.run.diameter)
 }
 
-fn straight_diameter(plan: &Plan, id: &crate::plan::ElementId) -> Length {
-    let own = match (&id.node, id.part) {
-        (NodeId::Point(point), Part::Riser) => {
-            let index = plan.run.index_of(point);
-            index.and_then(|index| plan.run.duct_of_riser(index)?.leg.diameter)
-        }
-        _ => leg(plan, id).and_then(|leg| leg.diameter),
+fn straight_diameter(plan: &Plan, id: &ElementId) -> Length {
+    let leg = match id.part {
+        Part::Riser => leg_of_riser(plan, &id.node),
+        _ => leg(plan, id),
     };
-    own.unwrap_or(plan.run.diameter)
+    leg.and_then(|leg| leg.diameter)
+        .unwrap_or(plan.run.diameter)
 }
 
 /// The cut lengths of a straight of `length`, crimped ends counted: as few pieces as stock of at most

@@ -63,10 +63,9 @@ impl Page<'_> {
     pub(super) fn measured(&self, finding: &RuleFinding) -> String {
         let measured = self.say(Message::RuleMeasured(finding));
         let settles = finding.deciding.as_ref().map(|deciding| {
-            let element = deciding.element().and_then(|id| {
-                let mut elements = self.job.run.figures.elements.iter();
-                elements.find(|it| it.id == *id).map(|it| &it.element)
-            });
+            let id = deciding.element();
+            let element = id.and_then(|id| self.job.run.figures.element(id));
+            let element = element.map(|it| &it.element);
             self.say(Message::Deciding { deciding, element })
         });
         let parts = [Some(measured), settles];

@@ -64,18 +64,7 @@ impl Page<'_> {
 
     /// The costliest element, in a sentence.
     fn dominant(&self) -> Option<String> {
-        let mut elements = self.job.run.figures.elements.iter();
-        let (element, air) = elements.find_map(|element| {
-            let air = element.air.as_ref().filter(|air| air.rank == 1)?;
-            Some((element, air))
-        })?;
-        Some(self.say(Message::Dominant {
-            rank: air.rank,
-            element: &element.element,
-            share: air.share,
-            equivalent_length: air.equivalent_length,
-            code_deduction: element.code_deduction,
-        }))
+        Some(self.say(Message::dominant(&self.job.run.figures, 1)?))
     }
 
     fn code_count(&self) -> String {

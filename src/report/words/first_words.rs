@@ -3,11 +3,12 @@
 
 use super::language::Language;
 use super::{ActionName, Label, Message, Refusal, en};
+use crate::report::Figures;
 use crate::rules::Verdict;
 use crate::scene::Text;
 use crate::source::Standing;
-use crate::system::{ElementKind, Subject};
-use crate::units::{Length, UnitSystem};
+use crate::system::Subject;
+use crate::units::UnitSystem;
 
 /// A fixed text in English, the page's language. Where it is a constant of the program that names it,
 /// no other text comes along.
@@ -68,23 +69,20 @@ impl FirstWords {
         self.tell(message, |_| en::new_totals(airflow, back_pressure))
     }
 
-    /// [`Message::Dominant`].
-    pub fn dominant(
-        self,
-        rank: usize,
-        element: &ElementKind,
-        share: f64,
-        equivalent_length: Length,
-        code_deduction: Option<Length>,
-    ) -> String {
-        let message = Message::Dominant {
-            rank,
+    /// [`Message::Dominant`] of the element of `rank`, if there is one.
+    pub fn dominant(self, figures: &Figures, rank: usize) -> Option<String> {
+        let message = Message::dominant(figures, rank)?;
+        let Message::Dominant {
             element,
             share,
             equivalent_length,
             code_deduction,
+            ..
+        } = message
+        else {
+            return None;
         };
-        self.tell(message, |units| {
+        Some(self.tell(message, |units| {
             en::dominant(
                 units,
                 rank,
@@ -93,7 +91,7 @@ impl FirstWords {
                 equivalent_length,
                 code_deduction,
             )
-        })
+        }))
     }
 
     fn tell(self, message: Message<'_>, english: impl FnOnce(UnitSystem) -> String) -> String {

@@ -72,6 +72,7 @@ pub enum Label {
     PictureScale,
     PictureTooLarge,
     NoPicture,
+    FileNotRead,
     DrawDone,
     DrawLength,
     DrawLengthHint,
@@ -353,6 +354,8 @@ pub enum Refusal {
     DryerAndRunStay,
     /// Nothing that is selected can be copied.
     NothingToCopy,
+    /// Nothing that is selected can be turned or mirrored by itself.
+    NothingToTurn,
     /// The value cannot be.
     Value(ValueError),
 }

@@ -289,3 +289,17 @@ pub enum Message<'a> {
     /// Something said to other programs.
     Answer(AnswerMessage<'a>),
 }
+
+impl<'a> Message<'a> {
+    /// The element with the loss of this rank, in a sentence; none where there is none.
+    pub fn dominant(figures: &'a Figures, rank: usize) -> Option<Self> {
+        let (element, air) = figures.ranked(rank)?;
+        Some(Self::Dominant {
+            rank,
+            element: &element.element,
+            share: air.share,
+            equivalent_length: air.equivalent_length,
+            code_deduction: element.code_deduction,
+        })
+    }
+}

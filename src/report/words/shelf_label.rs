@@ -27,6 +27,7 @@ pub enum ShelfLabel {
     Deleted,
     PutBack,
     StorageFailed,
+    ChangedElsewhere,
     Unreadable,
     SaveEntry,
     KeepBoth,

@@ -120,10 +120,9 @@ impl<'a> Stretches<'a> {
         let pieces = path.pieces[..=index].iter().rev();
         let straight = pieces
             .filter(|piece| matches!(piece.kind, PieceKind::Straight { .. }))
-            .find_map(|piece| match (piece.point, piece.id.part) {
-                (None, _) => run.points.first(),
-                (Some(index), Part::Riser) => run.duct_of_riser(index),
-                (Some(index), _) => run.points.get(index),
+            .find_map(|piece| match (piece.id.part, piece.point) {
+                (Part::Leg, Some(index)) => run.points.get(index),
+                (_, at) => run.duct_of_riser(at),
             });
         straight
             .or(run.points.first())

@@ -83,6 +83,9 @@ pub(in crate::report::words) const fn label(key: Label) -> &'static str {
         Label::PictureTooLarge => {
             "The picture is larger than 1.5 MB. Save it smaller and open it again."
         }
+        Label::FileNotRead => {
+            "The browser could not read the file. Choose it again: it may have been moved or changed."
+        }
         Label::NoPicture => {
             "The file is no picture that can be shown here. Save it as PNG, JPEG or WebP and open that."
         }

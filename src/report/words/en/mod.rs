@@ -134,7 +134,9 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         ),
         Message::LengthText(error) => length_text(units, error),
         Message::NotANumber { text } => {
-            format!("“{text}” is not a number. Write it like 120 or 12.5.")
+            format!(
+                "“{text}” was not understood as a number. Write it without a comma, like 1200 or 12.5."
+            )
         }
         Message::ThingsSelected(count) => format!("{count} things are selected"),
         Message::Thing(thing) => room::thing(units, thing),

@@ -28,6 +28,9 @@ pub(super) const fn shelf_label(key: ShelfLabel) -> &'static str {
         ShelfLabel::StorageFailed => {
             "The browser did not do it. The jobs stay as they are; saving each as a file still works."
         }
+        ShelfLabel::ChangedElsewhere => {
+            "Another tab has changed this job meanwhile, so it was left alone. The list has it as it is now."
+        }
         ShelfLabel::Unreadable => "This entry cannot be read as a plan. It is left as it is.",
         ShelfLabel::SaveEntry => "Save the entry as a file",
         ShelfLabel::KeepBoth => "Keep mine as another job",

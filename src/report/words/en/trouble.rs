@@ -30,6 +30,10 @@ pub(in crate::report::words) fn refusal(units: UnitSystem, refusal: &Refusal) ->
             "The dryer and its run cannot be removed. Start blank for a new plan.".to_owned()
         }
         Refusal::NothingToCopy => "Select walls, obstacles or zones to copy.".to_owned(),
+        Refusal::NothingToTurn => {
+            "An opening turns with its wall, and a picture is turned before it is opened. Select walls, obstacles, zones, the dryer or the run."
+                .to_owned()
+        }
         Refusal::Value(error) => typed_value(units, error),
     }
 }
@@ -77,6 +81,10 @@ fn value(error: &ValueError) -> String {
         ValueError::NotBase64 { path } => {
             format!("{path} is not a picture's bytes in Base64.")
         }
+        ValueError::TooManyPictures { path, count, field } => format!(
+            "{path}: the visits have {count} pictures together; a plan can hold {}.",
+            field.greatest
+        ),
         ValueError::NoPoints => {
             "run.points is empty; a run needs one point at least, where it ends.".to_owned()
         }

@@ -84,6 +84,9 @@ pub(super) fn label(key: Label) -> &'static str {
         Label::PictureTooLarge => {
             "La imagen pesa más de 1.5 MB. Guárdela más pequeña y ábrala otra vez."
         }
+        Label::FileNotRead => {
+            "El navegador no pudo leer el archivo. Elíjalo otra vez: quizá se movió o se modificó."
+        }
         Label::NoPicture => {
             "El archivo no es una imagen que se pueda mostrar aquí. Guárdelo como PNG, JPEG o WebP y abra ese."
         }

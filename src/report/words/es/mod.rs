@@ -134,7 +134,7 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         ),
         Message::LengthText(error) => length_text(units, error),
         Message::NotANumber { text } => {
-            format!("“{text}” no es un número. Escríbalo como 120 o 12.5.")
+            format!("“{text}” no se entendió como un número. Escríbalo sin coma, como 1200 o 12.5.")
         }
         Message::ThingsSelected(count) => format!("{count} cosas seleccionadas"),
         Message::Thing(thing) => room::thing(units, thing),

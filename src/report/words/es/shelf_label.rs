@@ -32,6 +32,9 @@ pub(super) fn shelf_label(key: ShelfLabel) -> &'static str {
         ShelfLabel::StorageFailed => {
             "El navegador no lo hizo. Los trabajos quedan como están; guardar cada uno en un archivo sigue funcionando."
         }
+        ShelfLabel::ChangedElsewhere => {
+            "Otra pestaña modificó este trabajo mientras tanto, así que se dejó como estaba. La lista lo muestra como está ahora."
+        }
         ShelfLabel::Unreadable => "Este registro no se puede leer como plano. Queda como está.",
         ShelfLabel::SaveEntry => "Guardar el registro en un archivo",
         ShelfLabel::KeepBoth => "Conservar el mío como otro trabajo",

@@ -64,7 +64,7 @@ fn error(units: UnitSystem, measured: &Measured, error: f64) -> String {
             .velocity(Velocity::from_metres_per_second(error))
             .to_string(),
         Measured::Temperature { .. } => {
-            let unit = units.temperature(Temperature::from_celsius(0.0)).unit;
+            let unit = units.temperature_unit();
             format!("{} {unit}", units.temperature_span(error))
         }
     }

@@ -35,6 +35,10 @@ pub(super) fn refusal(units: UnitSystem, refusal: &Refusal) -> String {
                 .to_owned()
         }
         Refusal::NothingToCopy => "Seleccione muros, obstáculos o zonas para copiar.".to_owned(),
+        Refusal::NothingToTurn => {
+            "Una abertura gira con su muro, y una imagen se gira antes de abrirla. Seleccione muros, obstáculos, zonas, la secadora o el recorrido."
+                .to_owned()
+        }
         Refusal::Value(error) => typed_value(units, error),
     }
 }
@@ -87,6 +91,10 @@ fn value(error: &ValueError) -> String {
         ValueError::NotBase64 { path } => {
             format!("{path} no son los bytes de una imagen en Base64.")
         }
+        ValueError::TooManyPictures { path, count, field } => format!(
+            "{path}: las visitas tienen {count} fotos en total; un plano puede tener {}.",
+            field.greatest
+        ),
         ValueError::NoPoints => {
             "run.points está vacío; un recorrido necesita al menos un punto, donde termina."
                 .to_owned()

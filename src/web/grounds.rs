@@ -1,4 +1,4 @@
-//! Where a figure of the site readings comes from: asked by a press on its name, answered below it.
+//! Where a figure comes from: asked by a press on its name, answered below it.
 
 use super::store::label_text;
 use crate::report::words::Label;
@@ -30,6 +30,6 @@ pub(super) fn GroundsText(
 ) -> impl IntoView {
     let text = move || open.get().then(&text);
     view! {
-        <p id=id class="site-grounds fine">{text}</p>
+        <p id=id class="grounds fine">{text}</p>
     }
 }
