@@ -5,6 +5,20 @@ use super::{Field, ObstacleKind, Plan, ValueError};
 
 impl Check {
     pub(super) fn room(&mut self, plan: &Plan) {
+        self.walls(plan);
+        self.openings(plan);
+        self.obstacles(plan);
+        self.zones(plan);
+        self.picture(plan);
+        self.value(
+            format_args!("ceiling_height_m"),
+            plan.ceiling_height.metres(),
+            Field::CEILING,
+        );
+        self.dryer(plan);
+    }
+
+    fn walls(&mut self, plan: &Plan) {
         self.count(format_args!("walls"), plan.walls.len(), Field::COUNT);
         self.ids("walls", plan.walls.iter().map(|wall| &*wall.id));
         for (index, wall) in plan.walls.iter().enumerate() {
@@ -28,6 +42,9 @@ impl Check {
                 Field::THICKNESS,
             );
         }
+    }
+
+    fn openings(&mut self, plan: &Plan) {
         self.count(format_args!("openings"), plan.openings.len(), Field::COUNT);
         self.ids("openings", plan.openings.iter().map(|opening| &*opening.id));
         for (index, opening) in plan.openings.iter().enumerate() {
@@ -48,6 +65,9 @@ impl Check {
                 Field::SIZE,
             );
         }
+    }
+
+    fn obstacles(&mut self, plan: &Plan) {
         self.count(
             format_args!("obstacles"),
             plan.obstacles.len(),
@@ -87,13 +107,9 @@ impl Check {
                 );
             }
         }
-        self.zones(plan);
-        self.picture(plan);
-        self.value(
-            format_args!("ceiling_height_m"),
-            plan.ceiling_height.metres(),
-            Field::CEILING,
-        );
+    }
+
+    fn dryer(&mut self, plan: &Plan) {
         let dryer = &plan.dryer;
         self.value(format_args!("dryer.x_m"), dryer.x_m, Field::COORDINATE);
         self.value(format_args!("dryer.y_m"), dryer.y_m, Field::COORDINATE);
