@@ -17,7 +17,8 @@ function tell(state) {
 
 function watch(registration) {
   const look = () => {
-    if (registration.waiting) tell('waiting');
+    // The very first worker waits for a moment too, with none before it.
+    if (registration.waiting && registration.active) tell('waiting');
     else if (registration.active) tell('ready');
   };
   const follow = (worker) => worker?.addEventListener('statechange', look);

@@ -41,6 +41,21 @@ test('on the first visit already: offline, the page opens, is drawn on, keeps th
   await sheet.banded();
 });
 
+test('a first visit hears of no newer version, and nothing on it moves about', async ({ page, site }) => {
+  await page.setViewportSize({ width: 412, height: 823 });
+  await page.addInitScript(() => {
+    globalThis.told = [];
+    globalThis.moved = 0;
+    addEventListener('elbowroom-offline', () => globalThis.told.push(document.documentElement.dataset.offline));
+    new PerformanceObserver((list) => {
+      for (const { value } of list.getEntries()) globalThis.moved += value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  await openReady(page, site);
+  expect(await page.evaluate(() => globalThis.told)).toEqual(['ready']);
+  expect(await page.evaluate(() => globalThis.moved)).toBeLessThan(0.05);
+});
+
 test('offline: other runs are looked for, the visit is printed, the job is opened again from the list', async ({ page, site, context }) => {
   test.slow();
   await openReady(page, site);
