@@ -24,7 +24,7 @@ pub(super) fn Totals() -> impl IntoView {
         |units: UnitSystem, band: f64| units.velocity(Velocity::from_metres_per_second(band));
     provide_context(Asked(RwSignal::new(None)));
     view! {
-        <section class="totals" aria-label=fixed!(Totals)>
+        <section class="totals" class:held=move || store.is_dragging() aria-label=fixed!(Totals)>
             <dl>
                 <Total name=fixed!(Airflow) formula=TotalFormula::Airflow figure=airflow band=|bands: &Bands| bands.airflow show=airflow_band/>
                 <Total name=fixed!(BackPressure) formula=TotalFormula::BackPressure hint=fixed!(BackPressureHint) figure=pressure band=|bands: &Bands| bands.back_pressure show=pressure_band/>

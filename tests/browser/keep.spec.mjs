@@ -100,6 +100,7 @@ test.describe('what was done is there after a reload', () => {
     await expect(job(page)).toHaveText('Second job');
 
     await new Sheet(page).choose(edited);
+    await expect(job(page)).toHaveText(JSON.parse(edited).title);
     await page.getByRole('button', { name: 'Start blank' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
     await saved(page);

@@ -111,13 +111,11 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Standing(standing) => self::standing(standing).to_owned(),
         Message::BendMethod { method, k } => bend_method(method, k),
         Message::Reach(reach) => self::reach(reach).to_owned(),
-        Message::Band { low, high } => format!("{low} a {high}"),
+        Message::Band { low, high } => band(low, high),
         Message::NewTotals {
             airflow,
             back_pressure,
-        } => {
-            format!("Flujo de aire {airflow}, contrapresión {back_pressure}.")
-        }
+        } => new_totals(airflow, back_pressure),
         Message::Dominant {
             rank,
             element,
@@ -140,6 +138,14 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),
     }
+}
+
+fn band(low: &str, high: &str) -> String {
+    format!("{low} a {high}")
+}
+
+fn new_totals(airflow: &str, back_pressure: &str) -> String {
+    format!("Flujo de aire {airflow}, contrapresión {back_pressure}.")
 }
 
 fn drawing(units: UnitSystem, text: &Text) -> String {
