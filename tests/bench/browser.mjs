@@ -67,7 +67,7 @@ async function timedDrag(viewport, slowdown, open) {
   const mouse = (type, place) => protocol.send('Input.dispatchMouseEvent', { type, ...place, button: 'left', buttons: 1, clickCount: 1 });
   await mouse('mousePressed', press);
   // A press selects, which is no move: what it draws is over before the hand moves.
-  await page.evaluate(() => new Promise((settled) => { requestIdleCallback(settled); }));
+  await page.evaluate(() => new Promise((settled) => { requestIdleCallback(settled, { timeout: 1000 }); }));
   const grip = { x: press.x - toScreen(CORNER).x, y: press.y - toScreen(CORNER).y };
   const sent = [];
   const before = await processorTime(protocol);
