@@ -141,6 +141,10 @@ test('the sheet moves only where motion is welcome', async ({ page, site }) => {
     })
     .map((element) => element.getAttribute('class')));
   expect(await motion()).toContain('selected-sheet open');
+  // On a wider page it is a panel in its place, and rises from nowhere.
+  await page.setViewportSize({ width: 1280, height: 800 });
+  expect(await motion()).toEqual([]);
+  await page.setViewportSize(PHONE);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   expect(await motion()).toEqual([]);
 });
