@@ -171,7 +171,7 @@ pub enum SiteMessage<'a> {
     Worth {
         /// Its effort.
         effort: f64,
-        /// What it tells, bits.
+        /// What it tells on average, bits: so often it halves the doubt.
         bits: f64,
     },
 }

@@ -88,7 +88,9 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
         SiteMessage::OddsGrounds(before, now) => site_grounds::odds(before, now),
         SiteMessage::AirflowGrounds(clean) => site_grounds::airflow(clean),
         SiteMessage::Worth { effort, bits } => {
-            format!("Effort {effort:.1} (a reading at the outlet is 1), tells {bits:.2} bits")
+            format!(
+                "Effort {effort:.1} (a reading at the outlet is 1); halves the doubt {bits:.1} times on average"
+            )
         }
     }
 }

@@ -93,7 +93,9 @@ pub(super) fn site(units: UnitSystem, message: SiteMessage<'_>) -> String {
         SiteMessage::OddsGrounds(before, now) => site_grounds::odds(before, now),
         SiteMessage::AirflowGrounds(clean) => site_grounds::airflow(clean),
         SiteMessage::Worth { effort, bits } => {
-            format!("Esfuerzo {effort:.1} (una lectura en la salida vale 1), aporta {bits:.2} bits")
+            format!(
+                "Esfuerzo {effort:.1} (una lectura en la salida vale 1); reduce la duda a la mitad {bits:.1} veces en promedio"
+            )
         }
     }
 }
