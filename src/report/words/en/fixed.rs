@@ -17,7 +17,7 @@ pub(in crate::report::words) const fn label(key: Label) -> &'static str {
         Label::ProgramName => "Elbowroom",
         Label::ExampleTitle => "Example: laundry with a chimney breast",
         Label::ExampleNote => "An invented room and run, to be pulled about.",
-        Label::ExampleObstacle => "Chimney breast",
+        Label::ExampleObstacle => "Chimney",
         Label::BlankTitle => "New plan",
         Label::NotFetched => {
             "A part of the program could not be fetched. Check the connection and reload."
