@@ -14,7 +14,7 @@ use super::search_client::Reroutes;
 use super::shelf::Shelf;
 use super::side::Side;
 use super::spoken::Spoken;
-use super::store::{Store, Version};
+use super::store::Store;
 use super::totals::{DominantSentence, Totals};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -52,7 +52,7 @@ fn show(opening: Opening) {
 #[component]
 fn App(opening: Opening, shown: impl FnOnce() + 'static) -> impl IntoView {
     let store = Store::new(opening);
-    let reroutes = Reroutes::new(Memo::new(move |_| Version(store.held())));
+    let reroutes = Reroutes::new(store);
     provide_context(reroutes);
     provide_context(store);
     provide_context(Shelf::new());

@@ -1,7 +1,7 @@
 //! What lies over the plan while it is drawn on: the draft, the lines that it has settled on, the
 //! handles of what is selected, and the keys' cursor.
 
-use super::mark_list::MarkList;
+use super::mark_list::{MarkList, Zoom};
 use super::mark_view::Layer;
 use super::store::Store;
 use crate::editor::{Tool, cursor, handles};
@@ -35,10 +35,10 @@ pub(super) fn DraftMarks(ground: bool) -> impl IntoView {
             marks
         })
     });
-    let list = MarkList::following(ground, move |take| {
+    let list = MarkList::following(store, Zoom::on_drawing(store, ground), move |take| {
         draft.with(|marks| marks.iter().for_each(&mut *take));
     });
-    view! { <Layer list ground/> }
+    view! { <Layer list/> }
 }
 
 /// A cross where the keys would set the next point.
@@ -46,8 +46,8 @@ pub(super) fn DraftMarks(ground: bool) -> impl IntoView {
 pub(super) fn Cursor() -> impl IntoView {
     let store = expect_context::<Store>();
     let place = move || {
-        store
-            .with_state(|state| (state.tool != Tool::Pick).then(|| state.view.place(cursor(state))))
+        let draws = store.tool.get() != Tool::Pick;
+        draws.then(|| store.with_state(|state| state.view.place(cursor(state))))
     };
     move || {
         place().map(|(x, y)| {

@@ -29,10 +29,10 @@ pub(super) fn heading_of(key: &str) -> Option<Heading> {
 pub(super) fn NextLength() -> impl IntoView {
     let store = expect_context::<Store>();
     let shown = Memo::new(move |_| {
-        store.with_state(|state| {
-            let draws = state.pen.is_some() && (state.tool.chains() || state.tool == Tool::Scale);
-            draws.then_some(state.tool == Tool::Scale)
-        })
+        let tool = store.tool.get();
+        let scales = tool == Tool::Scale;
+        let draws = (tool.chains() || scales) && store.with_state(|state| state.pen.is_some());
+        draws.then_some(scales)
     });
     move || shown.get().map(|scales| view! { <LengthEntry scales/> })
 }

@@ -3,7 +3,7 @@
 use super::draft_view::Cursor;
 use super::keys;
 use super::later::{InTurn, Later};
-use super::mark_list::MarkList;
+use super::mark_list::{MarkList, Zoom};
 use super::mark_view::Layer;
 use super::pointer::{Pointer, PressedLength};
 use super::rest::Part;
@@ -102,12 +102,12 @@ pub(super) fn Drawing() -> impl IntoView {
 #[component]
 fn Marks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
-    let list = MarkList::following(ground, move |take| {
+    let list = MarkList::following(store, Zoom::on_drawing(store, ground), move |take| {
         store
             .results
             .with(|results| results.marks.iter().for_each(&mut *take));
     });
-    view! { <Layer list ground/> }
+    view! { <Layer list/> }
 }
 
 /// Tells the editor the canvas's size, now and whenever it changes.

@@ -6,15 +6,15 @@ use super::elevation_marks::{
     widths_beside,
 };
 use super::elevation_pointer::ElevationPointer;
-use super::mark_list::MarkList;
-use super::mark_view::{GroundMark, ScreenMark};
+use super::mark_list::{MarkList, Zoom};
+use super::mark_view::{Layer, OneMark};
 use super::scale_bar_view::ScaleBar;
 use super::store::{Results, Store, Version, label_text};
 use crate::editor::{Gesture, Held, View};
 use crate::plan::{Bounds, Point};
 use crate::report::answer::tell_run;
 use crate::report::words::{Label, Message};
-use crate::scene::{Mark, elevation};
+use crate::scene::elevation;
 use leptos::prelude::*;
 use std::rc::Rc;
 use std::sync::Arc;
@@ -32,7 +32,8 @@ pub(super) fn ElevationPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let canvas = NodeRef::<leptos::svg::Svg>::new();
     let dragging = Memo::new(move |_| {
-        store.with_state(|state| state.gesture.as_ref().is_some_and(is_of_a_rise))
+        store.is_dragging()
+            && store.with_state(|state| state.gesture.as_ref().is_some_and(is_of_a_rise))
     });
     let drawn = Memo::new(move |_| {
         let draw = |results: &Results| {
@@ -147,35 +148,30 @@ fn Marks(drawn: Memo<Version<Drawn>>, view: Signal<View>) -> impl IntoView {
         format!("translate({x} {y}) scale({})", 1.0 / view.metres_per_pixel)
     };
     let rows = Memo::new(move |_| drawn.with(|drawn| rows(store, drawn, &view.get())));
-    let layer = move |ground: bool| {
-        let list = MarkList::following(ground, move |take| {
+    let list = move |zoom: Zoom| {
+        MarkList::following(store, zoom, move |take| {
             drawn.with(|drawn| drawn.elevation.marks.iter().for_each(&mut *take));
-        });
-        view! {
+        })
+    };
+    let (ground, screen) = (list(Zoom::Grows), list(Zoom::Keeps(view)));
+    view! {
+        <g transform=transform><Layer list=ground/></g>
+        <g>
             <For
-                each=move || list.keys.get()
+                each=move || screen.keys.get()
                 key=Clone::clone
                 children=move |key| {
-                    let Some(mark) = list.mark(&key) else {
-                        return ().into_any();
-                    };
-                    let is = |kind: fn(&Mark) -> bool| mark.with_untracked(kind);
-                    if ground {
-                        view! { <GroundMark mark/> }.into_any()
-                    } else if is(is_handle) {
-                        view! { <Handle mark view/> }.into_any()
-                    } else if is(is_leg_length) {
-                        view! { <LegLength mark view rows/> }.into_any()
+                    let mark = screen.waiting(&key)?;
+                    Some(if is_handle(&mark) {
+                        view! { <Handle mark=screen.followed(mark) view/> }.into_any()
+                    } else if is_leg_length(&mark) {
+                        view! { <LegLength mark=screen.followed(mark) view rows/> }.into_any()
                     } else {
-                        view! { <ScreenMark mark view/> }.into_any()
-                    }
+                        view! { <OneMark list=screen mark/> }.into_any()
+                    })
                 }
             />
-        }
-    };
-    view! {
-        <g transform=transform>{layer(true)}</g>
-        <g>{layer(false)}</g>
+        </g>
     }
 }
 

@@ -27,10 +27,9 @@ pub(super) fn FirstSteps() -> impl IntoView {
         }
     };
     // Only before the first change: later the line would be in the way of what is being done.
-    let is_first =
-        Memo::new(move |_| store.with_state(|state| state.history.next_undo().is_none()));
+    let is_first = move || store.steps.get()[0].is_none();
     view! {
-        <Show when=move || !closed.get() && is_first.get()>
+        <Show when=move || !closed.get() && is_first()>
             <details class="first-steps">
                 <summary>{fixed!(FirstSteps)}</summary>
                 <ol>

@@ -1,6 +1,6 @@
 //! The suggested run that is shown on the drawing.
 
-use super::mark_list::MarkList;
+use super::mark_list::{MarkList, Zoom};
 use super::mark_view::Layer;
 use super::search_client::Reroutes;
 use super::store::Store;
@@ -20,8 +20,8 @@ pub(super) fn GhostMarks() -> impl IntoView {
             .and_then(|index| reroutes.with_suggestion(index, ghost))
             .unwrap_or_default()
     });
-    let list = MarkList::following(true, move |take| {
+    let list = MarkList::following(store, Zoom::Grows, move |take| {
         marks.with(|marks| marks.iter().for_each(&mut *take));
     });
-    view! { <Layer list ground=true/> }
+    view! { <Layer list/> }
 }

@@ -16,7 +16,6 @@ use super::store::Store;
 use crate::editor::Action;
 use crate::plan::blank;
 use crate::report::the_example;
-use crate::report::words::ActionName;
 use crate::units::UnitSystem;
 use leptos::prelude::*;
 
@@ -100,32 +99,24 @@ fn Files() -> impl IntoView {
     }
 }
 
-/// The steps that undo and redo would take, by name.
-fn next_steps(store: Store) -> (Memo<Option<ActionName>>, Memo<Option<ActionName>>) {
-    (
-        Memo::new(move |_| store.with_state(|state| state.history.next_undo())),
-        Memo::new(move |_| store.with_state(|state| state.history.next_redo())),
-    )
-}
-
 #[component]
 fn History() -> impl IntoView {
     let store = expect_context::<Store>();
-    let (undo, redo) = next_steps(store);
+    let steps = store.steps;
     let title = move |name: Option<_>| name.map(|name| store.words().action_name(name));
     view! {
         <button
             type="button"
-            disabled=move || undo.get().is_none()
-            title=move || title(undo.get())
+            disabled=move || steps.get()[0].is_none()
+            title=move || title(steps.get()[0])
             on:click=move |_| store.act(Action::Undo)
         >
             {fixed!(Undo)}
         </button>
         <button
             type="button"
-            disabled=move || redo.get().is_none()
-            title=move || title(redo.get())
+            disabled=move || steps.get()[1].is_none()
+            title=move || title(steps.get()[1])
             on:click=move |_| store.act(Action::Redo)
         >
             {fixed!(Redo)}
@@ -137,15 +128,15 @@ fn History() -> impl IntoView {
 #[component]
 fn Steps() -> impl IntoView {
     let store = expect_context::<Store>();
-    let (undo, redo) = next_steps(store);
+    let steps = store.steps;
     let step = move |label: &str, name: Option<_>| {
         let name = store.words().action_name(name?);
         Some(format!("{label}: {name}"))
     };
     view! {
         <p class="fine head-step-names" aria-hidden="true">
-            <span>{move || step(fixed!(Undo), undo.get())}</span>
-            <span>{move || step(fixed!(Redo), redo.get())}</span>
+            <span>{move || step(fixed!(Undo), steps.get()[0])}</span>
+            <span>{move || step(fixed!(Redo), steps.get()[1])}</span>
         </p>
     }
 }

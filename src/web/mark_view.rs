@@ -1,12 +1,11 @@
 //! One mark as SVG: its element here, what is written into it in `mark_ground` and `mark_screen`.
 
 use super::mark_ground::Ground;
-use super::mark_list::MarkList;
-use super::mark_screen::{Around, Screen};
+use super::mark_list::{MarkList, Writer, Zoom};
+use super::mark_screen::Screen;
 use super::pointer::PressedLength;
 use super::store::Store;
-use crate::editor::View;
-use crate::plan::{ElementId, Part, ThingId};
+use crate::plan::{ElementId, Part};
 use crate::scene::{Mark, Role, Shape, Text};
 use leptos::prelude::*;
 use web_sys::Element;
@@ -21,45 +20,38 @@ pub(super) fn is_lit(store: Store, element: Option<&ElementId>) -> bool {
     })
 }
 
-/// Whether a thing about the run is selected.
-fn is_thing_lit(store: Store, thing: Option<&ThingId>) -> bool {
-    thing.is_some_and(|id| store.things.with(|things| things.contains(id)))
-}
-
-/// A list's marks on the drawing: those that grow with the zoom, or those that keep their size.
+/// A list's marks on the drawing.
 #[component]
-pub(super) fn Layer(list: MarkList, ground: bool) -> impl IntoView {
+pub(super) fn Layer(list: MarkList) -> impl IntoView {
     view! {
         <For
             each=move || list.keys.get()
             key=Clone::clone
-            children=move |key| match list.mark(&key) {
-                Some(mark) if ground => view! { <GroundMark mark/> }.into_any(),
-                Some(mark) => view! { <ScreenMark mark/> }.into_any(),
-                None => ().into_any(),
-            }
+            children=move |key| list.waiting(&key).map(|mark| view! { <OneMark list mark/> })
         />
+    }
+}
+
+/// One mark of a list.
+#[component]
+pub(super) fn OneMark(list: MarkList, mark: Mark) -> impl IntoView {
+    match list.zoom {
+        Zoom::Grows => view! { <GroundMark list mark/> }.into_any(),
+        Zoom::Keeps(_) => view! { <ScreenMark list mark/> }.into_any(),
     }
 }
 
 /// A mark that grows with the zoom.
 #[component]
-pub(super) fn GroundMark(mark: RwSignal<Mark>) -> impl IntoView {
-    let store = expect_context::<Store>();
-    let first = mark.get_untracked();
-    let element = first.element.clone();
-    let hovered = element.clone();
-    let thing = first.thing.clone();
-    let lit =
-        Memo::new(move |_| is_lit(store, element.as_ref()) || is_thing_lit(store, thing.as_ref()));
-    let written = move |element: Element| {
-        let mut ground = Ground::new(element);
-        Effect::new(move |_| mark.with(|mark| ground.write(mark, lit.get())));
-    };
+fn GroundMark(list: MarkList, mark: Mark) -> impl IntoView {
+    let store = list.store;
+    let hovered = mark.element;
+    let id = mark.id.clone();
+    let written = move |element: Element| list.show(&id, Writer::Ground(Ground::new(element)));
     let enter = move |_| store.hovered.set(hovered.clone());
     let leave = move |_| store.hovered.set(None);
-    let id = first.id;
-    match first.shape {
+    let id = mark.id;
+    match mark.shape {
         Shape::Circle { .. } => view! {
             <circle data-mark=id use:written on:pointerenter=enter on:pointerleave=leave/>
         }
@@ -80,36 +72,17 @@ pub(super) fn GroundMark(mark: RwSignal<Mark>) -> impl IntoView {
 
 /// A mark that keeps its size on the screen.
 #[component]
-pub(super) fn ScreenMark(
-    mark: RwSignal<Mark>,
-    /// The window on the marks; the drawing's where none is given.
-    #[prop(optional)]
-    view: Option<Signal<View>>,
-) -> impl IntoView {
-    let store = expect_context::<Store>();
-    let view = view.unwrap_or(store.view.into());
-    let first = mark.get_untracked();
-    let element = first.element.clone();
-    let lit = Memo::new(move |_| is_lit(store, element.as_ref()));
-    let typed = first
+fn ScreenMark(list: MarkList, mark: Mark) -> impl IntoView {
+    let typed = mark
         .element
-        .clone()
-        .filter(|id| first.role == Role::Label && matches!(id.part, Part::Leg | Part::Riser));
+        .filter(|id| mark.role == Role::Label && matches!(id.part, Part::Leg | Part::Riser));
     let is_typed = typed.is_some();
+    let id = mark.id.clone();
     let written = move |element: Element| {
-        let mut screen = Screen::new(element, is_typed);
-        Effect::new(move |_| {
-            let around = Around {
-                view: view.get(),
-                letter_scale: store.letter_scale.get(),
-                diameter: store.diameter.get(),
-                words: store.words(),
-            };
-            mark.with(|mark| screen.write(mark, lit.get(), &around));
-        });
+        list.show(&id, Writer::Screen(Screen::new(element, is_typed)));
     };
-    let id = first.id;
-    match (&first.shape, &first.role) {
+    let id = mark.id;
+    match (&mark.shape, &mark.role) {
         (Shape::Dot(_), Role::NewBend { .. }) => {
             view! { <g data-mark=id use:written><path d="M0 -6L6 0L0 6L-6 0Z"/></g> }.into_any()
         }

@@ -3,7 +3,7 @@
 use super::own_build::worker;
 use super::search_protocol::{SEARCH_PROTOCOL, SearchAnswer, SearchAsk};
 use super::soon::after;
-use super::store::Version;
+use super::store::Store;
 use crate::plan::Plan;
 use crate::search::{Blocked, Figures, Options, Progress, Request, Suggestion};
 use leptos::prelude::*;
@@ -32,7 +32,7 @@ pub(super) struct Found {
 /// The search and what it found, small enough to be copied about.
 #[derive(Clone, Copy)]
 pub(super) struct Reroutes {
-    plan: Memo<Version<Plan>>,
+    store: Store,
     found: RwSignal<Option<Found>>,
     /// The suggestion that is shown on the drawing.
     pub shown: RwSignal<Option<usize>>,
@@ -52,9 +52,9 @@ const LOADED_AFTER: Duration = Duration::from_secs(20);
 
 impl Reroutes {
     /// Nothing is searched, and no worker started, until somebody asks.
-    pub fn new(plan: Memo<Version<Plan>>) -> Self {
+    pub fn new(store: Store) -> Self {
         Self {
-            plan,
+            store,
             found: RwSignal::new(None),
             shown: RwSignal::new(None),
             options: RwSignal::new(Options::default()),
@@ -66,7 +66,7 @@ impl Reroutes {
 
     /// Lets go of what was found once it is asked for in another way, or the plan is another.
     pub fn follow(self) {
-        let (reroutes, plan) = (self, self.plan);
+        let reroutes = self;
         Effect::new(move |_| {
             // Other wishes, another search.
             reroutes.options.track();
@@ -77,11 +77,11 @@ impl Reroutes {
         });
         Effect::new(move |_| {
             // What belongs to another version of the plan is no longer of use.
-            let plan = plan.get();
+            let plan = reroutes.store.held();
             let is_old = reroutes.found.with_untracked(|found| {
                 found
                     .as_ref()
-                    .is_some_and(|found| !Arc::ptr_eq(&found.plan, &plan.0))
+                    .is_some_and(|found| !Arc::ptr_eq(&found.plan, &plan))
             });
             if is_old {
                 reroutes.cancel();
@@ -92,10 +92,11 @@ impl Reroutes {
 
     /// Looks at what was found for the plan as it is now.
     pub fn with_found<T>(self, look: impl FnOnce(&Found) -> T) -> Option<T> {
-        let plan = self.plan.get();
+        // Not followed: what was found for another plan is let go of.
+        let plan = self.store.plan_now();
         self.found.with(|found| {
             let found = found.as_ref()?;
-            Arc::ptr_eq(&found.plan, &plan.0).then(|| look(found))
+            Arc::ptr_eq(&found.plan, &plan).then(|| look(found))
         })
     }
 
@@ -111,7 +112,7 @@ impl Reroutes {
 
     /// Searches for the plan as it is now.
     pub fn search(self) {
-        let plan = self.plan.get_untracked().0;
+        let plan = self.store.plan_now();
         let id = self.next_id();
         let mut searched = (*plan).clone();
         // Neither picture nor visits are part of the search, and they are large.

@@ -30,11 +30,10 @@ pub(super) fn SelectedSheet() -> impl IntoView {
             .get_untracked()
             .is_some_and(|close| close.offset_width() > 0)
     };
-    let pressed = Memo::new(move |_| store.with_state(|state| state.gesture.is_some()));
     Effect::new(move |_| {
         // Followed for every new selection, but not while a press may still become a drag.
         let selected = store.selection.get().is_some() || !store.things.with(BTreeSet::is_empty);
-        if selected && open.get() && !pressed.get() {
+        if selected && open.get() && !store.is_dragging() {
             // By the next frame the sheet stands in its full height and the marks are lit.
             next_frame(move || {
                 if let Some(sheet) = sheet.get_untracked().filter(|_| is_sheet()) {

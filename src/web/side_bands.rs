@@ -30,9 +30,8 @@ impl SideBands {
 
     /// Asks anew wherever one of the two plans has changed and the two are shown.
     pub fn follow(self, store: Store, side: Side) {
-        let dragging = Memo::new(move |_| store.with_state(|state| state.gesture.is_some()));
         Effect::new(move |_| {
-            let is_wanted = side.is_open.get() && !dragging.get();
+            let is_wanted = side.is_open.get() && !store.is_dragging();
             let _ = pair(store, side);
             if is_wanted && !self.under_way.get_value() {
                 self.under_way.set_value(true);

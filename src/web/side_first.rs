@@ -2,8 +2,8 @@
 //! and its elements lit together with their fellows.
 
 use super::elevation_panel::run_in_order;
-use super::mark_list::MarkList;
-use super::mark_view::{GroundMark, ScreenMark};
+use super::mark_list::{MarkList, Zoom};
+use super::mark_view::Layer;
 use super::side::Side;
 use super::side_words::side_text;
 use super::store::Store;
@@ -88,15 +88,15 @@ fn Other() -> impl IntoView {
         let (x, y) = view.place(Point::new(0.0, 0.0));
         format!("translate({x} {y}) scale({scale})")
     };
-    let list = |ground: bool| {
-        MarkList::following(ground, move |take| {
+    let list = |zoom: Zoom| {
+        MarkList::following(store, zoom, move |take| {
             side.other.with(|other| {
                 let marks = other.iter().flat_map(|other| &other.marks);
                 marks.for_each(&mut *take);
             });
         })
     };
-    let (ground, screen) = (list(true), list(false));
+    let (ground, screen) = (list(Zoom::Grows), list(Zoom::Keeps(view)));
     let in_words = move || {
         side.other.with(|other| {
             let other = other.as_ref();
@@ -117,18 +117,10 @@ fn Other() -> impl IntoView {
             <div class="side-caption"><SideCaption of_open=false/></div>
             <svg class="side-canvas" role="img" aria-label=named aria-describedby="side-run">
                 <g transform=transform>
-                    <For
-                        each=move || ground.keys.get()
-                        key=Clone::clone
-                        children=move |key| ground.mark(&key).map(|mark| view! { <GroundMark mark/> })
-                    />
+                    <Layer list=ground/>
                 </g>
                 <g>
-                    <For
-                        each=move || screen.keys.get()
-                        key=Clone::clone
-                        children=move |key| screen.mark(&key).map(|mark| view! { <ScreenMark mark view/> })
-                    />
+                    <Layer list=screen/>
                 </g>
             </svg>
             <p class="visually-hidden" id="side-run">{in_words}</p>

@@ -1,6 +1,6 @@
 //! The likely places of a fault on the drawing.
 
-use super::mark_list::MarkList;
+use super::mark_list::{MarkList, Zoom};
 use super::mark_view::Layer;
 use super::store::Store;
 use crate::plan::ElementId;
@@ -22,10 +22,10 @@ pub(super) fn SuspectMarks(ground: bool) -> impl IntoView {
         }
         suspect_marks(&store.held(), &suspects)
     });
-    let list = MarkList::following(ground, move |take| {
+    let list = MarkList::following(store, Zoom::on_drawing(store, ground), move |take| {
         marks.with(|marks| marks.iter().for_each(&mut *take));
     });
-    view! { <Layer list ground/> }
+    view! { <Layer list/> }
 }
 
 /// The likeliest places, each once.

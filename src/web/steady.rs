@@ -37,7 +37,7 @@ struct Pace {
 }
 
 impl Steady {
-    pub fn new(results: RwSignal<Version<Results>>, dragging: Memo<bool>) -> Self {
+    pub fn new(results: RwSignal<Version<Results>>, dragging: RwSignal<bool>) -> Self {
         let steady = Self {
             shown: RwSignal::new(results.get_untracked()),
             pace: StoredValue::new_local(Pace {
@@ -121,8 +121,10 @@ impl Steady {
     }
 
     fn ask_for_idle_time(self) {
+        /// Between two frames at 60 in a second there is never more, ms.
+        const MOST: f64 = 16.0;
         self.pace.update_value(|pace| {
-            if let (false, Some(idle)) = (pace.waits, &pace.idle) {
+            if let (false, true, Some(idle)) = (pace.waits, pace.took < MOST, &pace.idle) {
                 // Some browsers have no idle time to give: the tables wait for the hand to rest.
                 pace.waits = window()
                     .request_idle_callback(idle.as_ref().unchecked_ref())

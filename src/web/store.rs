@@ -88,7 +88,9 @@ pub(super) struct Signals {
     /// The element under the pointer, on the drawing or in the ledger.
     pub hovered: RwSignal<Option<ElementId>>,
     /// Whether something is dragged.
-    dragging: Memo<bool>,
+    dragging: RwSignal<bool>,
+    /// The steps that undo and redo would take.
+    pub steps: RwSignal<[Option<ActionName>; 2]>,
     /// What the worker answered last.
     banded: RwSignal<Option<Banded>, LocalStorage>,
     /// Whether that belongs to the plan as the hand has it now.
@@ -124,8 +126,9 @@ impl Store {
         let selection = RwSignal::new(state.selection.clone());
         let things = RwSignal::new(state.things.clone());
         let tool = RwSignal::new(state.tool);
+        let steps = RwSignal::new(next_steps(&state));
+        let dragging = RwSignal::new(false);
         let state = RwSignal::new(state);
-        let dragging = Memo::new(move |_| state.with(|state| state.gesture.is_some()));
         let steady = Steady::new(results, dragging);
         let plan = Memo::new(move |_| steady.with(|results| Version(Arc::clone(&results.plan))));
         Self(Box::leak(Box::new(Signals {
@@ -143,6 +146,7 @@ impl Store {
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
             dragging,
+            steps,
             banded: RwSignal::new_local(None),
             fits: RwSignal::new(false),
             open_visit: RwSignal::new(None),
@@ -204,6 +208,8 @@ impl Store {
             set_new(self.selection, &state.selection);
             set_new(self.things, &state.things);
             set_new(self.tool, &state.tool);
+            set_new(self.steps, &next_steps(state));
+            set_new(self.dragging, &state.gesture.is_some());
             let is_old = self
                 .results
                 .with_untracked(|results| !Arc::ptr_eq(&results.plan, &state.plan));
@@ -337,6 +343,11 @@ impl Store {
             self.words_now().new_totals(&airflow, &back_pressure)
         })
     }
+}
+
+/// The steps that undo and redo would take.
+fn next_steps(state: &State) -> [Option<ActionName>; 2] {
+    [state.history.next_undo(), state.history.next_redo()]
 }
 
 fn set_new<T: Clone + PartialEq + Send + Sync + 'static>(signal: RwSignal<T>, value: &T) {
