@@ -114,9 +114,9 @@ pub(super) fn start(store: Store) {
     client.borrow_mut().listeners =
         Some((listeners.0.unchecked_into(), listeners.1.unchecked_into()));
     Effect::new(move |_| {
-        let asked = (store.held(), store.open_visit.get());
         // The band never runs while something is dragged.
         if !store.is_dragging() {
+            let asked = (store.held(), store.open_visit.get());
             client.borrow_mut().ask(asked);
         }
     });

@@ -32,8 +32,9 @@ pub(super) fn ElevationPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let canvas = NodeRef::<leptos::svg::Svg>::new();
     let dragging = Memo::new(move |_| {
+        // What is held stays the same from press to release.
         store.is_dragging()
-            && store.with_state(|state| state.gesture.as_ref().is_some_and(is_of_a_rise))
+            && store.with_state_now(|state| state.gesture.as_ref().is_some_and(is_of_a_rise))
     });
     let drawn = Memo::new(move |_| {
         let draw = |results: &Results| {

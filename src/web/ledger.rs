@@ -118,7 +118,7 @@ fn Row(id: ElementId, greatest: Memo<f64>) -> impl IntoView {
     });
     let bands = Memo::new(move |_| {
         let place = place.get()?;
-        store.with_bands(|_, detail| detail?.elements.get(place).copied())
+        store.with_table_bands(|_, detail| detail?.elements.get(place).copied())
     });
     let of_air = move |text: &dyn Fn(&AirFigures) -> String| {
         element.with(|element| {
@@ -265,12 +265,12 @@ fn SumRow() -> impl IntoView {
                 </th>
                 <td class="figure" data-cell="loss">
                     <span class="likely">{move || totals().map(|totals| units().pressure(totals.loss).figure)}</span>
-                    <BandOf band=Signal::derive(move || store.with_bands(|bands, _| Some(store.say_band(bands.loss, loss_figure))))/>
+                    <BandOf band=Signal::derive(move || store.with_table_bands(|bands, _| Some(store.say_band(bands.loss, loss_figure))))/>
                 </td>
                 <td></td>
                 <td class="figure" data-cell="equivalent-length">
                     <span class="likely">{move || totals().map(|totals| units().equivalent_length(totals.equivalent_length).figure)}</span>
-                    <BandOf band=Signal::derive(move || store.with_bands(|bands, _| Some(store.say_band(bands.equivalent_length, length_figure))))/>
+                    <BandOf band=Signal::derive(move || store.with_table_bands(|bands, _| Some(store.say_band(bands.equivalent_length, length_figure))))/>
                 </td>
                 <td class="figure">{move || units().equivalent_length(deductions()).figure}</td>
             </tr>

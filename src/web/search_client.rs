@@ -77,11 +77,9 @@ impl Reroutes {
         });
         Effect::new(move |_| {
             // What belongs to another version of the plan is no longer of use.
-            let plan = reroutes.store.held();
-            let is_old = reroutes.found.with_untracked(|found| {
-                found
-                    .as_ref()
-                    .is_some_and(|found| !Arc::ptr_eq(&found.plan, &plan))
+            let is_old = reroutes.found.with(|found| {
+                let found = found.as_ref();
+                found.is_some_and(|found| !Arc::ptr_eq(&found.plan, &reroutes.store.held()))
             });
             if is_old {
                 reroutes.cancel();

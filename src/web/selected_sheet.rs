@@ -95,16 +95,18 @@ pub(super) fn SelectedSheet() -> impl IntoView {
 /// press that may become such a drag changes nothing yet.
 fn is_open(store: Store) -> Memo<bool> {
     Memo::new(move |before: Option<&bool>| {
-        store.with_state(|state| match &state.gesture {
+        if !store.is_dragging() {
             // With a drawing tool in hand the drawing is wanted whole.
-            None => {
-                state.tool == Tool::Pick && (state.selection.is_some() || !state.things.is_empty())
-            }
-            Some(gesture) if Arc::ptr_eq(&gesture.before, &state.plan) => {
-                before.copied().unwrap_or(false)
-            }
-            Some(_) => false,
-        })
+            let picks = store.tool.get() == Tool::Pick;
+            return picks
+                && (store.selection.get().is_some() || !store.things.with(BTreeSet::is_empty));
+        }
+        // Once out of the way it stays there until the hand lets go.
+        before.copied().unwrap_or(false)
+            && store.with_state(|state| {
+                let gesture = state.gesture.as_ref();
+                gesture.is_none_or(|gesture| Arc::ptr_eq(&gesture.before, &state.plan))
+            })
     })
 }
 

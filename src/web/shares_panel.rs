@@ -9,7 +9,7 @@ use leptos::prelude::*;
 pub(super) fn SharesPanel() -> impl IntoView {
     let store = expect_context::<Store>();
     let decides = move || {
-        store.with_bands(|_, detail| {
+        store.with_table_bands(|_, detail| {
             let detail = detail?;
             let first = detail.back_pressure_shares.first()?;
             Some(if detail.leading_share_is_settled {
@@ -38,7 +38,7 @@ pub(super) fn SharesPanel() -> impl IntoView {
 fn SharesOf(label: Label, shares: fn(&BandDetail) -> &Vec<Share>) -> impl IntoView {
     let store = expect_context::<Store>();
     let rows = Memo::new(move |_| {
-        store.with_bands(|_, detail| detail.map(|detail| shares(detail).clone()))
+        store.with_table_bands(|_, detail| detail.map(|detail| shares(detail).clone()))
     });
     let row = move |share: &Share| {
         let input = share.input;

@@ -55,6 +55,11 @@ impl Side {
         };
         // The two change places where the other one is opened, by a press or by an undo.
         Effect::new(move |before: Option<Arc<Plan>>| {
+            if store.is_dragging()
+                && let Some(before) = before
+            {
+                return before;
+            }
             let now = store.held();
             let is_other = side.other.with_untracked(|other| {
                 other.as_ref().is_some_and(|it| Arc::ptr_eq(&it.plan, &now))

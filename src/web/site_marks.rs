@@ -6,6 +6,7 @@ use super::store::Store;
 use crate::plan::ElementId;
 use crate::scene::{Mark, suspect_marks};
 use leptos::prelude::*;
+use std::sync::Arc;
 
 /// How many places are marked, and the odds below which none is.
 const MARKED: usize = 3;
@@ -20,7 +21,14 @@ pub(super) fn SuspectMarks(ground: bool) -> impl IntoView {
         if suspects.is_empty() {
             return Vec::new();
         }
-        suspect_marks(&store.held(), &suspects)
+        // Under the hand the places move at once, and what was told of them was told of the others.
+        let held = store.held();
+        let is_told = store.plan.with(|plan| Arc::ptr_eq(&plan.0, &held));
+        if is_told {
+            suspect_marks(&held, &suspects)
+        } else {
+            Vec::new()
+        }
     });
     let list = MarkList::following(store, Zoom::on_drawing(store, ground), move |take| {
         marks.with(|marks| marks.iter().for_each(&mut *take));

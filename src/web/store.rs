@@ -95,6 +95,8 @@ pub(super) struct Signals {
     banded: RwSignal<Option<Banded>, LocalStorage>,
     /// Whether that belongs to the plan as the hand has it now.
     fits: RwSignal<bool>,
+    /// Whether it belongs to the plan that the tables show.
+    fits_tables: Memo<bool>,
     /// The visit that is shown and changed; none for the newest.
     pub open_visit: RwSignal<Option<Arc<str>>>,
     /// Whether figures are hidden while a class guesses: nothing may read them aloud.
@@ -131,6 +133,13 @@ impl Store {
         let state = RwSignal::new(state);
         let steady = Steady::new(results, dragging);
         let plan = Memo::new(move |_| steady.with(|results| Version(Arc::clone(&results.plan))));
+        let banded = RwSignal::new_local(None::<Banded>);
+        let fits_tables = Memo::new(move |_| {
+            banded.with(|banded| {
+                let plan = banded.as_ref().map(|banded| &banded.plan);
+                plan.is_some_and(|plan| steady.with(|results| Arc::ptr_eq(plan, &results.plan)))
+            })
+        });
         Self(Box::leak(Box::new(Signals {
             state,
             results,
@@ -147,7 +156,8 @@ impl Store {
             adds: RwSignal::new(false),
             dragging,
             steps,
-            banded: RwSignal::new_local(None),
+            banded,
+            fits_tables,
             fits: RwSignal::new(false),
             open_visit: RwSignal::new(None),
             hides_figures: RwSignal::new(false),
@@ -292,15 +302,35 @@ impl Store {
         }
     }
 
-    /// Looks at the bands, where they belong to the plan as it is now: those of another version are
-    /// not shown beside this one's figures.
+    /// Looks at the bands, where they belong to the plan as the hand has it now: those of another
+    /// version are not shown beside this one's figures.
     pub fn with_bands<T>(
         self,
         look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
     ) -> Option<T> {
-        if !self.fits.get() {
-            return None;
+        if self.fits.get() {
+            self.with_banded(look)
+        } else {
+            None
         }
+    }
+
+    /// The same for the tables, which may lag behind the hand.
+    pub fn with_table_bands<T>(
+        self,
+        look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
+    ) -> Option<T> {
+        if self.fits_tables.get() {
+            self.with_banded(look)
+        } else {
+            None
+        }
+    }
+
+    fn with_banded<T>(
+        self,
+        look: impl FnOnce(&Bands, Option<&BandDetail>) -> Option<T>,
+    ) -> Option<T> {
         self.banded.with(|banded| {
             let banded = banded.as_ref()?;
             look(banded.bands.as_ref()?, banded.detail.as_ref())
@@ -312,9 +342,9 @@ impl Store {
         self.dragging.get()
     }
 
-    /// What the open visit comes to, where that belongs to the plan as it is now.
+    /// What the open visit comes to, where that belongs to the plan that the tables show.
     pub fn site(self) -> Option<Arc<SiteAnswer>> {
-        let (fits, visit) = (self.fits.get(), self.open_visit.get());
+        let (fits, visit) = (self.fits_tables.get(), self.open_visit.get());
         self.banded.with(|banded| {
             let banded = banded.as_ref()?;
             let is_now = fits && banded.visit == visit;
