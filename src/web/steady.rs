@@ -9,8 +9,8 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::IdleDeadline;
 
-/// A hand that has not moved for this long, ms, rests.
-const REST: u32 = 80;
+/// A hand that has not moved from one look to the next, so many ms later, rests.
+const REST: u32 = 60;
 /// What the tables are thought to take, ms, until they were timed: half of a frame at 60 in a second.
 const FIRST_GUESS: f64 = 8.0;
 
@@ -30,8 +30,8 @@ struct Pace {
     waits: bool,
     /// How long the tables took last, ms.
     took: f64,
-    /// When the hand moved last, ms; none once it has let go.
-    moved: Option<f64>,
+    /// Whether the hand has moved since it was looked at last.
+    moved: bool,
     /// Waits for the hand to rest.
     rest: Option<Timeout>,
 }
@@ -45,7 +45,7 @@ impl Steady {
                 idle: None,
                 waits: false,
                 took: FIRST_GUESS,
-                moved: None,
+                moved: false,
                 rest: None,
             }),
         };
@@ -54,14 +54,11 @@ impl Steady {
         Effect::new(move |_| {
             results.track();
             if dragging.get() {
-                steady.pace.update_value(|pace| pace.moved = Some(now()));
-                steady.wait_for_rest(REST);
+                steady.pace.update_value(|pace| pace.moved = true);
+                steady.wait_for_rest();
                 steady.ask_for_idle_time();
             } else {
-                steady.pace.update_value(|pace| {
-                    pace.moved = None;
-                    pace.rest = None;
-                });
+                steady.pace.update_value(|pace| pace.rest = None);
                 steady.show();
             }
         });
@@ -89,12 +86,12 @@ impl Steady {
         });
     }
 
-    /// Looks after `pause`, ms, whether the hand rests. One look is under way at a time: a drag moves too
-    /// often for a timer each.
-    fn wait_for_rest(self, pause: u32) {
+    /// Looks in a while whether the hand rests. One look is under way at a time: a drag moves too often
+    /// for a timer each, and even for a look at the clock.
+    fn wait_for_rest(self) {
         self.pace.update_value(|pace| {
             if pace.rest.is_none() {
-                pace.rest = Some(Timeout::new(pause, move || self.look_for_rest()));
+                pace.rest = Some(Timeout::new(REST, move || self.look_for_rest()));
             }
         });
     }
@@ -102,19 +99,10 @@ impl Steady {
     fn look_for_rest(self) {
         let moved = self.pace.try_update_value(|pace| {
             pace.rest = None;
-            pace.moved
+            core::mem::take(&mut pace.moved)
         });
-        let Some(moved) = moved.flatten() else {
-            return;
-        };
-        let rested = now() - moved;
-        if rested < f64::from(REST) {
-            #[allow(
-                clippy::cast_possible_truncation,
-                clippy::cast_sign_loss,
-                reason = "between 0 and REST"
-            )]
-            self.wait_for_rest((f64::from(REST) - rested).ceil() as u32);
+        if moved == Some(true) {
+            self.wait_for_rest();
         } else {
             self.show();
         }
