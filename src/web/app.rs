@@ -2,6 +2,7 @@
 
 use super::drawing::Drawing;
 use super::first_steps::FirstSteps;
+use super::focus::focus_drawing;
 use super::header::Header;
 use super::keep::{self, Opening};
 use super::later::{InTurn, Later, Turns};
@@ -103,12 +104,17 @@ fn App(opening: Opening, shown: impl FnOnce() + 'static) -> impl IntoView {
 #[component]
 fn Trouble() -> impl IntoView {
     let store = expect_context::<Store>();
+    // The button goes with what it closes.
+    let close = move |_| {
+        store.trouble.set(String::new());
+        focus_drawing();
+    };
     view! {
         <div role="alert">
             <Show when=move || !store.trouble.with(String::is_empty)>
                 <p class="trouble">
                     <span>{move || store.trouble.get()}</span>
-                    <button type="button" on:click=move |_| store.trouble.set(String::new())>
+                    <button type="button" on:click=close>
                         {fixed!(Dismiss)}
                     </button>
                 </p>

@@ -57,6 +57,28 @@ pub(super) fn NumberField(
     view! { <Field id label=Signal::derive(labelled) hint=hint.map(label_text) shown take=Callback::new(parse)/> }
 }
 
+/// A field for a count of things; what is too many is refused by the plan's limits.
+#[component]
+pub(super) fn CountField(
+    id: &'static str,
+    label: Label,
+    /// The count now, as it is shown.
+    shown: Signal<String>,
+    /// Takes a count.
+    set: Callback<u8>,
+) -> impl IntoView {
+    let store = expect_context::<Store>();
+    let parse = move |text: String| match text.trim().parse::<u32>() {
+        Ok(count) => {
+            // The greatest there is lies far beyond every limit.
+            set.run(u8::try_from(count).unwrap_or(u8::MAX));
+            None
+        }
+        Err(_) => Some(store.say(Message::NotACount { text: &text })),
+    };
+    view! { <Field id label=label_text(label) hint=None shown take=Callback::new(parse)/> }
+}
+
 /// A field for a length that may be unknown: empty for none.
 #[component]
 pub(super) fn MaybeLengthField(

@@ -12,11 +12,10 @@ pub(super) fn focus_drawing() {
     focus_first(CANVAS);
 }
 
-/// Gives the focus to the first element of the page that `selector` means.
-pub(super) fn focus_first(selector: &str) {
-    if let Some(element) = document().query_selector(selector).ok().flatten() {
-        focus_on(&element);
-    }
+/// Gives the focus to the first element of the page that `selector` means; tells whether there is one.
+pub(super) fn focus_first(selector: &str) -> bool {
+    let element = document().query_selector(selector).ok().flatten();
+    element.as_ref().map(focus_on).is_some()
 }
 
 /// Gives the focus to `element`; one that cannot take it leaves it with the page.

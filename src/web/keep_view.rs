@@ -1,6 +1,7 @@
 //! Whether the open job is kept: a quiet word in the head of the sheet, and what to do where it is not.
 
 use super::files::{self, hand_out};
+use super::focus::focus_drawing;
 use super::keep::{NotKept, Progress, Unreadable};
 use super::keep_store::{JobStore, Stored};
 use super::shelf::shelf_text;
@@ -38,14 +39,27 @@ pub(super) fn KeepWord() -> impl IntoView {
 #[component]
 pub(super) fn KeepNotice() -> impl IntoView {
     let store = expect_context::<Store>();
+    // Its buttons go with it, once what one of them set going has been done.
+    let pressed = RwSignal::new(false);
+    Effect::new(move |_| {
+        let is_there = matches!(store.keeper.progress.get(), Progress::NotKept(_));
+        if !is_there && pressed.get_untracked() {
+            pressed.set(false);
+            focus_drawing();
+        }
+    });
     let notice = move || match store.keeper.progress.get() {
-        Progress::NotKept(why) => Some(notice(store, why)),
+        Progress::NotKept(why) => Some(notice(store, why, pressed)),
         _ => None,
     };
     view! { <div role="status">{notice}</div> }
 }
 
-fn notice(store: Store, why: NotKept) -> impl IntoView {
+fn notice(store: Store, why: NotKept, pressed: RwSignal<bool>) -> impl IntoView {
+    let press = move |set_going: fn(Store)| {
+        pressed.set(true);
+        set_going(store);
+    };
     let unreadable = store.keeper.unreadable();
     let replaces = matches!(why, NotKept::Elsewhere | NotKept::Unreadable);
     view! {
@@ -65,21 +79,21 @@ fn notice(store: Store, why: NotKept) -> impl IntoView {
                 <button
                     type="button"
                     hidden=why != NotKept::Elsewhere
-                    on:click=move |_| store.keeper.keep_as_another(store.plan_now())
+                    on:click=move |_| press(|store| store.keeper.keep_as_another(store.plan_now()))
                 >
                     {shelf_text(ShelfLabel::KeepBoth)}
                 </button>
                 <button
                     type="button"
                     hidden=why != NotKept::Elsewhere
-                    on:click=move |_| open_other(store)
+                    on:click=move |_| press(open_other)
                 >
                     {shelf_text(ShelfLabel::OpenOther)}
                 </button>
                 <button
                     type="button"
                     hidden=!replaces
-                    on:click=move |_| store.keeper.keep_instead(store.plan_now())
+                    on:click=move |_| press(|store| store.keeper.keep_instead(store.plan_now()))
                 >
                     {label_text(Label::KeepInstead)}
                 </button>

@@ -1,6 +1,6 @@
 //! A leg's duct, and what else is known or guessed of it.
 
-use super::field::{ChoiceField, LengthField, NumberField};
+use super::field::{ChoiceField, CountField, LengthField, NumberField};
 use super::insulation_fields::InsulationFields;
 use super::store::{Store, label_text};
 use crate::editor::Action;
@@ -181,15 +181,15 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
             ..untrack(estimate)
         });
     });
-    let set_least = Callback::new(move |least: f64| {
-        let (least, most) = (count(least), untrack(elbows).most);
+    let set_least = Callback::new(move |least: u8| {
+        let most = untrack(elbows).most;
         set_elbows(ConcealedElbows {
             least,
             most: most.max(least),
         });
     });
-    let set_most = Callback::new(move |most: f64| {
-        let (least, most) = (untrack(elbows).least, count(most));
+    let set_most = Callback::new(move |most: u8| {
+        let least = untrack(elbows).least;
         set_elbows(ConcealedElbows {
             least: least.min(most),
             most,
@@ -221,8 +221,8 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
     view! {
         <LengthField id="estimate-less" label=Label::EstimateLess shown=less set=set_less/>
         <LengthField id="estimate-more" label=Label::EstimateMore shown=more set=set_more/>
-        <NumberField id="concealed-least" label=Label::ConcealedLeast shown=least set=set_least/>
-        <NumberField id="concealed-most" label=Label::ConcealedMost shown=most set=set_most/>
+        <CountField id="concealed-least" label=Label::ConcealedLeast shown=least set=set_least/>
+        <CountField id="concealed-most" label=Label::ConcealedMost shown=most set=set_most/>
         <NumberField id="blockage" label=Label::BlockageFreeArea hint=Label::BlockageHint shown=free set=set_free/>
         <InsulationFields leg set/>
         <NumberField id="leak" label=Label::LeakArea hint=Label::LeakHint unit=UnitSystem::small_area_unit shown=gap set=set_gap/>
@@ -239,14 +239,4 @@ fn StateFields(leg: Memo<LegState>, set: Callback<LegState>) -> impl IntoView {
             <span>{label_text(Label::EndsInWallBox)}</span>
         </label>
     }
-}
-
-/// A whole number of elbows from what was typed; what is too many is refused by the plan's limits.
-#[allow(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "a float is cut to the span of the whole number, which the limits are well inside"
-)]
-fn count(typed: f64) -> u8 {
-    typed.round() as u8
 }

@@ -1,9 +1,11 @@
 //! What was read and done during the visit, in order, each reading beside the clean run's.
 
+use super::focus::focus_first;
 use super::grounds::{GroundsName, GroundsText};
 use super::open_visit::change_visit;
 use super::site_figures::{clean_of, clean_text, limit_text, read_text};
 use super::site_words::{say_entry, site_text};
+use super::soon::next_frame;
 use super::store::Store;
 use super::totals::VerdictWord;
 use crate::diagnosis::{CLEAN_DRAWS, Plausibility, plausibility};
@@ -11,6 +13,7 @@ use crate::editor::VisitChange;
 use crate::plan::{Entry, Reading, Visit};
 use crate::report::words::{CleanGrounds, Message, SiteLabel, SiteMessage};
 use leptos::prelude::*;
+use std::iter::once;
 
 #[component]
 pub(super) fn Entries(visit: Memo<Visit>) -> impl IntoView {
@@ -45,6 +48,16 @@ fn EntryRow(index: usize, entry: Entry) -> impl IntoView {
         Entry::Reading(reading) => Some(reading),
         _ => None,
     };
+    let remove_it = move |_| {
+        change_visit(store, VisitChange::Remove(index));
+        // The button goes with its entry: the next one's has the focus then, or the one before's.
+        next_frame(move || {
+            let near = [Some(index), index.checked_sub(1)].into_iter().flatten();
+            let near = near.map(|index| format!("[data-entry='{index}'] .site-remove"));
+            let first_field = once("#site-quantity".to_owned());
+            near.chain(first_field).any(|place| focus_first(&place));
+        });
+    };
     view! {
         <li class:done=is_done data-entry=index.to_string()>
             <p>{name}</p>
@@ -53,7 +66,7 @@ fn EntryRow(index: usize, entry: Entry) -> impl IntoView {
                 type="button"
                 class="site-remove"
                 aria-label=remove
-                on:click=move |_| change_visit(store, VisitChange::Remove(index))
+                on:click=remove_it
             >
                 {site_text(SiteLabel::Remove)}
             </button>

@@ -61,8 +61,30 @@ test('what cannot be built is refused, and the field shows the plan again', asyn
     await expect(sheet.field(LEG_LENGTH)).toHaveValue('5\' 6"');
   }
   expect(await sheet.figures()).toEqual(before);
-  await sheet.button('Close').click();
+  await sheet.button('Close').press('Enter');
   await expect(sheet.alert).toBeEmpty();
+  // What was closed had the focus.
+  await expect(page.locator('.drawing .canvas')).toBeFocused();
+});
+
+test('a count is a whole number from nought on', async ({ page, site }) => {
+  const sheet = await Sheet.open(page, site);
+  await sheet.select('leg:p4');
+  await sheet.unfold();
+  const most = sheet.field('Concealed elbows, at most');
+  const note = page.locator('#concealed-most-note');
+  for (const typed of ['-2', '1.5', 'two', '']) {
+    await sheet.type('Concealed elbows, at most', typed);
+    await expect(note, typed).toContainText('Write a whole number from 0 on, like 2');
+    await expect(most).toHaveValue(typed);
+  }
+  await expect(sheet.button('Undo')).toBeDisabled();
+  await sheet.type('Concealed elbows, at most', '300');
+  await expect(sheet.alert).toContainText('can be from');
+  await sheet.type('Concealed elbows, at most', '2');
+  await expect(most).toHaveValue('2');
+  await expect(most).toHaveAttribute('aria-invalid', 'false');
+  await expect(sheet.button('Undo')).toBeEnabled();
 });
 
 test('a rise makes a riser and its elbow, a minus a drop, nought none', async ({ page, site }) => {

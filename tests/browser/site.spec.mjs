@@ -106,6 +106,20 @@ test('a reading stands beside the clean run, and the advice leads to the fault',
   await expect(it.entries).toHaveCount(count);
 });
 
+test('an entry is removed by keyboard, and the next one can be', async ({ page, site }) => {
+  const it = await Site.open(page, site);
+  for (const figure of [200, 210, 220]) await it.add(figure);
+  const remove = it.entries.locator('.site-remove');
+  await remove.nth(1).press('Enter');
+  await expect(it.entries).toHaveCount(2);
+  await expect(remove.nth(1)).toBeFocused();
+  await remove.nth(1).press('Enter');
+  await expect(remove.nth(0)).toBeFocused();
+  await remove.nth(0).press('Enter');
+  await expect(it.entries).toHaveCount(0);
+  await expect(it.panel.locator('#site-quantity')).toBeFocused();
+});
+
 test('what cannot be is refused, what hardly can be is doubted', async ({ page, site }) => {
   const it = await Site.open(page, site);
   const said = it.panel.locator('.site-said');

@@ -329,6 +329,7 @@ pub fn each_of_the_rest(mut look: impl FnMut(Message<'_>)) {
         back_pressure: "0.456 in. w.c.",
     });
     look(Message::NotANumber { text: NAME });
+    look(Message::NotACount { text: NAME });
     look(Message::ThingsSelected(3));
     look(Message::RunInOrder {
         outlet_height: metres(-0.3),

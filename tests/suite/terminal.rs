@@ -340,6 +340,16 @@ fn a_table_has_a_row_a_plan_and_its_texts_are_no_formulas() {
 }
 
 /// Whoever reads may stop, as `head` does: no complaint, and an end before all was worked out.
+/// A file without an end is read no further than the longest file of jobs may be.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_file_without_end_is_told_to_be_too_large() {
+    let output = run(&["figures", "/dev/zero"], b"");
+    let said = String::from_utf8(output.stderr).unwrap();
+    assert_eq!(output.status.code(), Some(3), "{said}");
+    assert!(said.contains("at most 4194304"), "{said}");
+}
+
 #[test]
 fn a_reader_that_stops_is_no_fault() {
     let line = document().to_string() + "\n";

@@ -2,7 +2,7 @@
 
 use super::arguments::Format;
 use super::json;
-use super::source::{Content, Item};
+use super::source::{Content, Item, read_bounded};
 use super::times::Times;
 use elbowroom::plan::{FileError, Plan, read_directly, read_jobs};
 use elbowroom::report::answer::{Answer, Cell, Question, Refused, Unanswered, columns, rows};
@@ -65,7 +65,7 @@ impl Printer {
         printed.items += 1;
         let start = Instant::now();
         let read = match item.content {
-            Content::File(path) => std::fs::read(path),
+            Content::File(path) => read_bounded(&path),
             Content::Text(text) => Ok(text),
             Content::Unreadable(error) => Err(error),
             Content::EmptyFolder => {

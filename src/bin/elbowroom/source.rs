@@ -11,6 +11,16 @@ const LONGEST: u64 = (64 << 20) + 1;
 /// Longest line that is kept: the reader of plans says that it is too large.
 const LONGEST_LINE: u64 = (4 << 20) + 1;
 
+/// What is in a file, as far as a plan or a file of jobs may reach.
+///
+/// # Errors
+/// What the system says of a file that cannot be read.
+pub fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    File::open(path)?.take(LONGEST).read_to_end(&mut bytes)?;
+    Ok(bytes)
+}
+
 /// One thing to be answered.
 pub struct Item {
     /// What it is called in the answer.

@@ -280,6 +280,11 @@ pub enum Message<'a> {
         /// What was typed.
         text: &'a str,
     },
+    /// A typed count that is none.
+    NotACount {
+        /// What was typed.
+        text: &'a str,
+    },
     /// So many things are selected.
     ThingsSelected(usize),
     /// A thing's kind and name, in one line.

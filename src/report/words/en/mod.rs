@@ -138,6 +138,9 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
                 "“{text}” was not understood as a number. Write it without a comma, like 1200 or 12.5."
             )
         }
+        Message::NotACount { text } => {
+            format!("“{text}” is no count. Write a whole number from 0 on, like 2.")
+        }
         Message::ThingsSelected(count) => format!("{count} things are selected"),
         Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),

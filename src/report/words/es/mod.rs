@@ -134,6 +134,9 @@ pub(super) fn text(units: UnitSystem, message: Message<'_>) -> String {
         Message::NotANumber { text } => {
             format!("“{text}” no se entendió como un número. Escríbalo sin coma, como 1200 o 12.5.")
         }
+        Message::NotACount { text } => {
+            format!("«{text}» no es una cuenta. Escriba un número entero desde 0, como 2.")
+        }
         Message::ThingsSelected(count) => format!("{count} cosas seleccionadas"),
         Message::Thing(thing) => room::thing(units, thing),
         Message::File(error) => file(error),
