@@ -63,12 +63,7 @@ function print({ twenty, growth }, instructions, browser, search, terminal) {
     ['- operating point alone', exponent('operating point'), '', '1'],
     ['- ledger alone', exponent('ledger'), '', '1'],
     ['growth of compiling, exponent', exponent('compile'), '', ''],
-    ...browser.moves.flatMap(({ width, height, slowdown, page, bare }) => [
-      [`pointer move, ${width} x ${height}, ${slowdown}x slowdown`, ...milli(page.whole), `p95 ${((slowdown === 1 ? 1 : 2) * FRAME_MS).toFixed(1)} ms`],
-      ["- of that the frame's own work", ...milli(page.work), ''],
-      ['- main thread a frame, processor time', `${page.processor.all.toFixed(1)} ms`, '', ''],
-      ['- a bare page dragged the same way', ...milli(bare.whole), ''],
-    ]),
+    ...browser.moves.flatMap((moves) => moveRows(moves, milli)),
     ...searchRows(search, milli),
     ...terminalRows(terminal),
   ];
@@ -96,6 +91,19 @@ async function busyShare() {
   await new Promise((resolve) => { setTimeout(resolve, 1000); });
   const after = sums();
   return 1 - (after.idle - before.idle) / (after.all - before.all);
+}
+
+function moveRows({ width, height, slowdown, page, bare }, milli) {
+  const bar = `p95 ${((slowdown === 1 ? 1 : 2) * FRAME_MS).toFixed(1)} ms`;
+  const processor = (of) => `${of.processor.all.toFixed(1)} ms`;
+  return [
+    [`pointer move, ${width} x ${height}, ${slowdown}x slowdown`, ...milli(page.whole), bar],
+    ['- from the next frame on', ...milli(page.drawn), bar],
+    ['- main thread a frame, processor time', processor(page), '', ''],
+    ['- a bare page dragged the same way', ...milli(bare.whole), ''],
+    ['- - from the next frame on', ...milli(bare.drawn), ''],
+    ['- - main thread a frame', processor(bare), '', ''],
+  ];
 }
 
 function bandRows(band, native) {
