@@ -31,6 +31,7 @@ pub use mark::{Mark, Role, Shape, Snap, Step, Text};
 pub use plot_size::{PLOT_FOOT, PLOT_HEIGHT, PLOT_LEFT, PLOT_RIGHT, PLOT_TOP, PLOT_WIDTH};
 pub use pressure_plot::{PlotPoint, PressurePlot};
 pub use ramp::{Colour, cividis};
+pub use room::is_same_room;
 pub use scale_bar::scale_bar;
 pub use suspects::suspect_marks;
 
@@ -39,9 +40,22 @@ use crate::system::Ledger;
 
 /// The marks of `plan`, back to front, weighted by `ledger` where there is one.
 pub fn scene(plan: &Plan, ledger: Option<&Ledger>) -> Vec<Mark> {
-    let path = RunPath::of(plan);
+    let mut marks = room_marks(plan);
+    marks.append(&mut run_marks(plan, ledger));
+    marks
+}
+
+/// Those of them that are the room's and the dryer's: they stay where the plan keeps the same room.
+pub fn room_marks(plan: &Plan) -> Vec<Mark> {
     let mut marks = Vec::new();
     room::draw(plan, &mut marks);
+    marks
+}
+
+/// Those that are the run's, over the room's.
+pub fn run_marks(plan: &Plan, ledger: Option<&Ledger>) -> Vec<Mark> {
+    let path = RunPath::of(plan);
+    let mut marks = Vec::new();
     run::draw(plan, &path, ledger, &mut marks);
     measure::draw(plan, &path, &mut marks);
     marks

@@ -7,6 +7,16 @@ use crate::plan::{
 };
 use crate::units::Length;
 
+/// Whether the two plans' rooms are drawn alike: the same in all that [`draw`] looks at.
+pub fn is_same_room(plan: &Plan, other: &Plan) -> bool {
+    plan.walls == other.walls
+        && plan.openings == other.openings
+        && plan.obstacles == other.obstacles
+        && plan.zones == other.zones
+        && plan.picture == other.picture
+        && plan.dryer == other.dryer
+}
+
 pub(super) fn draw(plan: &Plan, marks: &mut Vec<Mark>) {
     if let Some(picture) = &plan.picture {
         draw_picture(picture, marks);

@@ -15,25 +15,26 @@ use leptos::prelude::*;
 pub(super) fn DraftMarks(ground: bool) -> impl IntoView {
     let store = expect_context::<Store>();
     let draft = Memo::new(move |_| {
-        store.with_state(|state| {
-            let draft = state.draft();
-            let mut marks = draft_marks(draft.as_ref(), &state.guides);
-            if let (Some(thing), 1, Tool::Pick) =
-                (state.things.first(), state.things.len(), state.tool)
-            {
-                let held = handles(&state.plan, thing);
-                marks.extend(held.into_iter().enumerate().map(|(index, (_, at))| Mark {
-                    id: format!("handle:{index}"),
-                    role: Role::Handle,
-                    shape: Shape::Dot(at),
-                    width: Length::ZERO,
-                    weight: 0.0,
-                    element: None,
-                    thing: None,
-                }));
-            }
-            marks
-        })
+        let draft = store.draft.get();
+        let mut marks = store
+            .guides
+            .with(|guides| draft_marks(draft.as_ref(), guides));
+        let only = store
+            .things
+            .with(|things| things.first().filter(|_| things.len() == 1).cloned());
+        if let (Some(thing), Tool::Pick) = (only, store.tool.get()) {
+            let held = handles(&store.held(), &thing);
+            marks.extend(held.into_iter().enumerate().map(|(index, (_, at))| Mark {
+                id: format!("handle:{index}"),
+                role: Role::Handle,
+                shape: Shape::Dot(at),
+                width: Length::ZERO,
+                weight: 0.0,
+                element: None,
+                thing: None,
+            }));
+        }
+        marks
     });
     let list = MarkList::following(store, Zoom::on_drawing(store, ground), move |take| {
         draft.with(|marks| marks.iter().for_each(&mut *take));

@@ -105,7 +105,7 @@ fn Marks(ground: bool) -> impl IntoView {
     let list = MarkList::following(store, Zoom::on_drawing(store, ground), move |take| {
         store
             .results
-            .with(|results| results.marks.iter().for_each(&mut *take));
+            .with(|results| results.marks().for_each(&mut *take));
     });
     view! { <Layer list/> }
 }

@@ -7,6 +7,9 @@ use crate::scene::{Colour, Mark, Role, Shape, Step, cividis};
 use std::fmt::Write;
 use web_sys::Element;
 
+/// How many steps of colour the cores show: more than are told apart, fewer than a drag runs through.
+const SHADES: f64 = 64.0;
+
 /// The element of a mark, and what was written into it last.
 pub(super) struct Ground {
     element: Element,
@@ -37,12 +40,12 @@ impl Ground {
             self.write_shape(&mark.shape);
             self.shape = Some(mark.shape.clone());
         }
-        let width = drawn(mark.width.metres());
+        let width = stroke(mark.width.metres());
         if width > 0.0 && self.width.replace(width) != Some(width) {
             self.set("stroke-width", width);
         }
         if mark.role == Role::Core {
-            let colour = cividis(mark.weight);
+            let colour = cividis((mark.weight * SHADES).round() / SHADES);
             if self.colour.replace(colour) != Some(colour) {
                 set(&self.element, "stroke", &colour.to_string());
             }
@@ -96,6 +99,12 @@ pub(super) fn set_class(element: &Element, class: &str, also: bool, more: &str) 
 /// Metres as they are drawn: to a tenth of a millimetre, which no zoom shows.
 fn drawn(metres: f64) -> f64 {
     (metres * 1e4).round() / 1e4
+}
+
+/// A line's width as it is drawn: to a millimetre. With each move of a drag the widths of all cores
+/// change by less than is seen.
+fn stroke(metres: f64) -> f64 {
+    (metres * 1e3).round() / 1e3
 }
 
 fn path(steps: &[Step]) -> String {

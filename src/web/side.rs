@@ -65,7 +65,8 @@ impl Side {
                 other.as_ref().is_some_and(|it| Arc::ptr_eq(&it.plan, &now))
             });
             if let Some(before) = before.filter(|_| is_other) {
-                side.other.set(Some(Version(Arc::new(work_out(before)))));
+                side.other
+                    .set(Some(Version(Arc::new(work_out(before, None)))));
                 side.open_is_first.update(|is_first| *is_first = !*is_first);
             }
             now
@@ -153,7 +154,7 @@ impl Side {
         self.belongs.set_value(Some(belongs));
         self.open_is_first.set(false);
         self.other
-            .set(Some(Version(Arc::new(work_out(Arc::new(plan))))));
+            .set(Some(Version(Arc::new(work_out(Arc::new(plan), None)))));
     }
 
     /// The other run is opened to be changed, and the open one stays as it is.

@@ -91,7 +91,7 @@ fn Other() -> impl IntoView {
     let list = |zoom: Zoom| {
         MarkList::following(store, zoom, move |take| {
             side.other.with(|other| {
-                let marks = other.iter().flat_map(|other| &other.marks);
+                let marks = other.iter().flat_map(|other| other.marks());
                 marks.for_each(&mut *take);
             });
         })

@@ -11,8 +11,8 @@ use web_sys::IdleDeadline;
 
 /// A hand that has not moved from one look to the next, so many ms later, rests.
 const REST: u32 = 60;
-/// What the tables are thought to take, ms, until they were timed: half of a frame at 60 in a second.
-const FIRST_GUESS: f64 = 8.0;
+/// Between two frames at 60 in a second there is never more idle time, ms.
+const MOST_IDLE: f64 = 16.0;
 
 /// The newest results that the tables show.
 #[derive(Clone, Copy)]
@@ -44,7 +44,8 @@ impl Steady {
                 newest: results,
                 idle: None,
                 waits: false,
-                took: FIRST_GUESS,
+                // Until they were timed once, they wait for the hand to rest.
+                took: MOST_IDLE,
                 moved: false,
                 rest: None,
             }),
@@ -109,10 +110,8 @@ impl Steady {
     }
 
     fn ask_for_idle_time(self) {
-        /// Between two frames at 60 in a second there is never more, ms.
-        const MOST: f64 = 16.0;
         self.pace.update_value(|pace| {
-            if let (false, true, Some(idle)) = (pace.waits, pace.took < MOST, &pace.idle) {
+            if let (false, true, Some(idle)) = (pace.waits, pace.took < MOST_IDLE, &pace.idle) {
                 // Some browsers have no idle time to give: the tables wait for the hand to rest.
                 pace.waits = window()
                     .request_idle_callback(idle.as_ref().unchecked_ref())

@@ -11,7 +11,7 @@ use crate::plan::{ElementId, Plan, ThingId};
 use crate::report::the_example;
 use crate::report::words::{ActionName, CodeLabel, FirstWords, Label, Language, Message, say};
 use crate::report::{Figures, figures};
-use crate::scene::{Mark, scene};
+use crate::scene::{Draft, Guide, Mark, is_same_room, room_marks, run_marks};
 use crate::system::{Assessment, Band, BandDetail, Bands, ElementKind};
 use crate::units::{Length, Shown, UnitSystem};
 use leptos::prelude::*;
@@ -23,8 +23,15 @@ pub(super) struct Results {
     pub plan: Arc<Plan>,
     pub figures: Figures,
     pub assessment: Assessment,
+    room_marks: Arc<Vec<Mark>>,
+    run_marks: Vec<Mark>,
+}
+
+impl Results {
     /// The marks from back to front.
-    pub marks: Vec<Mark>,
+    pub fn marks(&self) -> impl Iterator<Item = &Mark> {
+        self.room_marks.iter().chain(&self.run_marks)
+    }
 }
 
 /// A shared value that is the same only where it is the very same one: versions are compared
@@ -85,6 +92,10 @@ pub(super) struct Signals {
     pub tool: RwSignal<Tool>,
     /// The leg or riser whose length is typed on the drawing.
     pub typed_on_drawing: RwSignal<Option<ElementId>>,
+    /// What is being drawn and not yet in the plan.
+    pub draft: RwSignal<Option<Draft>>,
+    /// The lines that what is drawn or dragged has settled on.
+    pub guides: RwSignal<Vec<Guide>>,
     /// The element under the pointer, on the drawing or in the ledger.
     pub hovered: RwSignal<Option<ElementId>>,
     /// Whether something is dragged.
@@ -121,7 +132,7 @@ impl Store {
         let plan = opening.plan.take();
         let state = State::new(plan.unwrap_or_else(the_example));
         let keeper = Keeper::new(opening, &state.plan);
-        let results = RwSignal::new(Version(Arc::new(work_out(Arc::clone(&state.plan)))));
+        let results = RwSignal::new(Version(Arc::new(work_out(Arc::clone(&state.plan), None))));
         let view = RwSignal::new(state.view);
         let units = RwSignal::new(state.units);
         let diameter = RwSignal::new(state.plan.run.diameter);
@@ -151,6 +162,8 @@ impl Store {
             selection,
             things,
             tool,
+            draft: RwSignal::new(None),
+            guides: RwSignal::default(),
             typed_on_drawing: RwSignal::new(None),
             hovered: RwSignal::new(None),
             adds: RwSignal::new(false),
@@ -220,11 +233,15 @@ impl Store {
             set_new(self.tool, &state.tool);
             set_new(self.steps, &next_steps(state));
             set_new(self.dragging, &state.gesture.is_some());
+            set_new(self.draft, &state.draft());
+            set_new(self.guides, &state.guides);
             let is_old = self
                 .results
                 .with_untracked(|results| !Arc::ptr_eq(&results.plan, &state.plan));
             if is_old {
-                let results = work_out(Arc::clone(&state.plan));
+                let results = self
+                    .results
+                    .with_untracked(|before| work_out(Arc::clone(&state.plan), Some(before)));
                 self.results.set(Version(Arc::new(results)));
                 self.look_whether_it_fits();
             }
@@ -404,14 +421,21 @@ pub(super) fn code_text(label: CodeLabel) -> String {
     )
 }
 
-pub(super) fn work_out(plan: Arc<Plan>) -> Results {
+/// Works out everything from `plan`, after `before`: what of that still holds is taken over.
+pub(super) fn work_out(plan: Arc<Plan>, before: Option<&Results>) -> Results {
     let (figures, assessment) = figures(&plan);
     let ledger = assessment.working.as_ref().map(|(_, ledger)| ledger);
-    let marks = scene(&plan, ledger);
+    let run_marks = run_marks(&plan, ledger);
+    let before = before.filter(|before| is_same_room(&before.plan, &plan));
+    let room_marks = before.map_or_else(
+        || Arc::new(room_marks(&plan)),
+        |before| Arc::clone(&before.room_marks),
+    );
     Results {
         plan,
         figures,
         assessment,
-        marks,
+        room_marks,
+        run_marks,
     }
 }

@@ -3,7 +3,7 @@
 use super::asked::{Asked, AskedName};
 use super::later::Later;
 use super::rest::Part;
-use super::store::Store;
+use super::store::{Results, Store};
 use crate::report::words::TotalFormula;
 use crate::rules::Verdict;
 use crate::system::{Band, Bands, ElementKind};
@@ -46,7 +46,9 @@ fn Total(
     show: fn(UnitSystem, f64) -> Shown,
 ) -> impl IntoView {
     let store = expect_context::<Store>();
+    // With each move of a drag the figure is another; what is written beside it stays.
     let figure = Memo::new(move |_| figure());
+    let unit = Memo::new(move |_| figure.with(|shown| shown.as_ref().map(|shown| shown.unit)));
     let key = format!("{formula:?}");
     let band = move || store.with_bands(|bands, _| Some(store.say_band(band(bands), show)));
     view! {
@@ -60,7 +62,7 @@ fn Total(
                     || fixed!(NoAirflowFigure).to_owned(),
                     |shown| shown.figure,
                 )}
-                <small>{move || figure.get().map(|shown| shown.unit)}</small>
+                <small>{move || unit.get()}</small>
             </dd>
             <dd class="total-band">
                 {move || band().unwrap_or_else(|| fixed!(BandPending).to_owned())}
@@ -74,10 +76,15 @@ fn CodeTotal() -> impl IntoView {
     let store = expect_context::<Store>();
     let length = Memo::new(move |_| {
         let units = store.units.get();
+        let length = |results: &Results| results.figures.code.with_deductions;
+        units.length(store.results.with(|results| length(results)))
+    });
+    let unit = Memo::new(move |_| length.with(|length| length.unit));
+    let against = Memo::new(move |_| {
+        let units = store.units.get();
         store.results.with(|results| {
             let code = &results.figures.code;
             (
-                units.length(code.with_deductions),
                 code.verdict,
                 code.limit.map(|limit| units.length(limit).to_string()),
                 (code.most > code.least).then(|| {
@@ -92,14 +99,14 @@ fn CodeTotal() -> impl IntoView {
         <div class="total" data-total="CodeLength">
             <dt><AskedName name=fixed!(CodeLength) which=TotalFormula::CodeLength/></dt>
             <dd class="total-figure">
-                {move || length.get().0.figure}
-                <small>{move || length.get().0.unit}</small>
+                {move || length.get().figure}
+                <small>{move || unit.get()}</small>
             </dd>
             <dd class="total-band">
-                <VerdictWord verdict=Signal::derive(move || length.get().1)/>
-                " " {move || length.get().2}
+                <VerdictWord verdict=Signal::derive(move || against.get().0)/>
+                " " {move || against.get().1}
             </dd>
-            {move || length.get().3.map(|span| view! { <dd class="total-span">{span}</dd> })}
+            {move || against.get().2.map(|span| view! { <dd class="total-span">{span}</dd> })}
         </div>
     }
 }

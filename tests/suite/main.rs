@@ -62,6 +62,7 @@ mod schema_form;
 mod terminal;
 
 mod elevation;
+mod room_marks;
 mod suspect_marks;
 
 mod fault_cases;

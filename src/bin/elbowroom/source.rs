@@ -16,8 +16,11 @@ const LONGEST_LINE: u64 = (4 << 20) + 1;
 /// # Errors
 /// What the system says of a file that cannot be read.
 pub fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
-    let mut bytes = Vec::new();
-    File::open(path)?.take(LONGEST).read_to_end(&mut bytes)?;
+    let file = File::open(path)?;
+    let length = file.metadata()?.len().min(LONGEST);
+    // One byte of room more: the end is found without growing.
+    let mut bytes = Vec::with_capacity(usize::try_from(length).map_or(0, |length| length + 1));
+    file.take(LONGEST).read_to_end(&mut bytes)?;
     Ok(bytes)
 }
 
