@@ -1,7 +1,8 @@
 //! What each rule says of the plan, and the list of what has to be looked at on site.
 
 use super::code_panel::set_code;
-use super::store::{Results, Store, code_text};
+use super::results::Results;
+use super::store::{Store, code_text};
 use super::totals::VerdictWord;
 use crate::editor::Action;
 use crate::plan::{ElementId, RuleTopic};

@@ -1,7 +1,8 @@
 //! The elevation's own marks that keep their size: lengths in rows under their line, and handles.
 
 use super::mark_view::is_lit;
-use super::store::{Store, Version};
+use super::results::Version;
+use super::store::Store;
 use crate::editor::View;
 use crate::plan::{ElementId, Part};
 use crate::report::words::Message;

@@ -8,8 +8,9 @@ use super::elevation_marks::{
 use super::elevation_pointer::ElevationPointer;
 use super::mark_list::{MarkList, Zoom};
 use super::mark_view::{Layer, OneMark};
+use super::results::{Results, Version};
 use super::scale_bar_view::ScaleBar;
-use super::store::{Results, Store, Version, label_text};
+use super::store::{Store, label_text};
 use crate::editor::{Gesture, Held, View};
 use crate::plan::{Bounds, Point};
 use crate::report::answer::tell_run;

@@ -1,7 +1,8 @@
 //! A pointer on the elevation: it drags a corner's handle up and down, or a press selects.
 
 use super::elevation_marks::Drawn;
-use super::store::{Store, Version};
+use super::results::Version;
+use super::store::Store;
 use crate::editor::{Action, View, pick_mark, rise_at};
 use crate::plan::{ElementId, NodeId};
 use crate::scene::Role;

@@ -82,6 +82,7 @@ mod remarks;
 mod reroute_options;
 mod reroute_panel;
 mod rest;
+mod results;
 mod scale_bar_view;
 mod search_client;
 mod search_protocol;

@@ -1,11 +1,12 @@
 //! Two runs side by side: the open one, and another that stays as it is until the two change places.
 
 use super::keep_store::{JobKey, Record};
+use super::results::{Results, Version, work_out};
 use super::shelf::shelf_text;
 use super::side_bands::SideBands;
 use super::side_guess::Guess;
 use super::soon::once_laid_out;
-use super::store::{Results, Store, Version, work_out};
+use super::store::Store;
 use crate::editor::{Action, Tool};
 use crate::plan::{Bounds, LessonText, Plan};
 use crate::report::words::ShelfLabel;

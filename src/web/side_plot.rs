@@ -1,10 +1,11 @@
 //! The pressure lines of both runs, each in a plot of its own on the same two axes.
 
 use super::pressure_panel::ElementSpan;
+use super::results::Results;
 use super::side::Side;
 use super::side_table::SideTable;
 use super::side_words::side_text;
-use super::store::{Results, Store, label_text};
+use super::store::{Store, label_text};
 use crate::report::words::{Label, SideLabel};
 use crate::scene::{
     PLOT_FOOT, PLOT_HEIGHT, PLOT_LEFT, PLOT_RIGHT, PLOT_TOP, PLOT_WIDTH, PressurePlot,

@@ -1,7 +1,7 @@
 //! What leaves a drag its frames: ledger, elevation and the other tables follow the drawing between
 //! frames, while there is time for it, and otherwise when the hand rests.
 
-use super::store::{Results, Version};
+use super::results::{Results, Version};
 use gloo_timers::callback::Timeout;
 use leptos::prelude::*;
 use leptos::task::{spawn_local, tick};

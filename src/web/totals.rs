@@ -3,7 +3,8 @@
 use super::asked::{Asked, AskedName};
 use super::later::Later;
 use super::rest::Part;
-use super::store::{Results, Store};
+use super::results::Results;
+use super::store::Store;
 use crate::report::words::TotalFormula;
 use crate::rules::Verdict;
 use crate::system::{Band, Bands, ElementKind};
