@@ -12,6 +12,12 @@ pub(super) fn focus_drawing() {
     focus_first(CANVAS);
 }
 
+/// Whether nothing has the focus: what had it is gone.
+pub(super) fn is_lost() -> bool {
+    let focus = document().active_element();
+    focus.is_none_or(|element| element.tag_name() == "BODY")
+}
+
 /// Gives the focus to the first element of the page that `selector` means; tells whether there is one.
 pub(super) fn focus_first(selector: &str) -> bool {
     let element = document().query_selector(selector).ok().flatten();

@@ -1,10 +1,11 @@
 //! Whether the open job is kept: a quiet word in the head of the sheet, and what to do where it is not.
 
 use super::files::{self, hand_out};
-use super::focus::focus_drawing;
+use super::focus::{focus_drawing, is_lost};
 use super::keep::{NotKept, Progress, Unreadable};
 use super::keep_store::{JobStore, Stored};
 use super::shelf::shelf_text;
+use super::soon::next_frame;
 use super::store::{Store, label_text};
 use crate::editor::Action;
 use crate::plan::read;
@@ -45,7 +46,12 @@ pub(super) fn KeepNotice() -> impl IntoView {
         let is_there = matches!(store.keeper.progress.get(), Progress::NotKept(_));
         if !is_there && pressed.get_untracked() {
             pressed.set(false);
-            focus_drawing();
+            // By then it is gone. Whoever has gone on to something else keeps the focus there.
+            next_frame(|| {
+                if is_lost() {
+                    focus_drawing();
+                }
+            });
         }
     });
     let notice = move || match store.keeper.progress.get() {

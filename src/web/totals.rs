@@ -3,7 +3,7 @@
 use super::asked::{Asked, AskedName};
 use super::later::Later;
 use super::rest::Part;
-use super::results::Results;
+use super::results::{Results, Version};
 use super::store::Store;
 use crate::report::words::TotalFormula;
 use crate::rules::Verdict;
@@ -77,8 +77,8 @@ fn CodeTotal() -> impl IntoView {
     let store = expect_context::<Store>();
     let length = Memo::new(move |_| {
         let units = store.units.get();
-        let length = |results: &Results| results.figures.code.with_deductions;
-        units.length(store.results.with(|results| length(results)))
+        let length = |results: &Version<Results>| results.figures.code.with_deductions;
+        units.length(store.results.with(length))
     });
     let unit = Memo::new(move |_| length.with(|length| length.unit));
     let against = Memo::new(move |_| {
